@@ -1,0 +1,149 @@
+/** Makes a calculator of its definition: reads the inputs, runs the arithmetic, puts the units on. */
+
+import { type Fault, fail, type Problem, ProblemError } from '../problem.ts';
+import type { Answer, Entry, Facts, Row } from './answer.ts';
+import {
+  type Calculator,
+  type Definition,
+  type Fields,
+  type FiledAnswer,
+  type Given,
+  optionName,
+  type PlainEntry,
+  type PlainFound,
+  type Reading,
+  type Readings,
+  type Taken,
+  type TypedInputs,
+} from './calculator.ts';
+import type { Field, FieldData } from './fields.ts';
+import { startWorking } from './working.ts';
+
+export function defineCalculator<const F extends Fields>(definition: Definition<F>): Calculator {
+  const { name, version, fields, readings } = definition;
+
+  const file = (inputs: TypedInputs, taken: Taken<F> | undefined): FiledAnswer => {
+    const given = readInputs(fields, inputs, taken?.given ?? {});
+    const { working, record } = startWorking();
+    const worked = definition.work(given, working);
+    const answer: Answer = {
+      calculator: name,
+      version,
+      given: shownInputs(fields, given),
+      found: withUnits(worked.found, readings),
+      working: record.lines,
+      cautions: record.cautions,
+      sources: record.citations,
+      problems: [],
+      attention: worked.attention ?? false,
+      ...(worked.lead === undefined ? {} : { lead: worked.lead }),
+    };
+    return { answer, stage: taken?.stage, basis: [`${name}@${version}`, ...inputBasis(fields, given), ...record.basis] };
+  };
+
+  return {
+    name,
+    version,
+    summary: definition.summary,
+    about: definition.about ?? '',
+    fields,
+    readings,
+    examples: definition.examples,
+    answer: (inputs) => file(inputs, inputs.picture ? firstTaken(definition, inputs.picture) : undefined),
+    answerTrial: (picture, book) => {
+      const taken = definition.takes(picture);
+      if (!isList(taken)) return taken;
+      return { answers: taken.map((one) => file({ typed: {}, book, picture }, one)) };
+    },
+  };
+}
+
+function isList<T>(value: readonly T[] | { readonly why: string }): value is readonly T[] {
+  return Array.isArray(value);
+}
+
+function firstTaken<F>(definition: Definition<F>, picture: TrialPicture): Taken<F> {
+  const taken = definition.takes(picture);
+  const first = isList(taken) ? taken[0] : undefined;
+  if (first) return first;
+  const why = isList(taken) ? '' : `: ${taken.why}`;
+  return fail('not-in-trial', `${definition.name} finds nothing in the trial to work on${why}`, 'give the inputs as options');
+}
+
+/** The typed inputs over those of the trial; every fault of every field at once. */
+function readInputs<F extends Fields>(fields: F, inputs: TypedInputs, taken: Partial<Given<F>>): Given<F> {
+  const values: Record<string, unknown> = { ...taken };
+  const problems: Problem[] = [];
+  for (const [key, field] of Object.entries(fields)) {
+    const texts = inputs.typed[key] ?? [];
+    if (texts.length === 0 && key in values) continue;
+    const result = field.read(texts, { book: inputs.book });
+    if (result.ok) values[key] = result.value;
+    else problems.push(fieldProblem(key, field, result.fault));
+  }
+  if (problems.length > 0) throw new ProblemError(problems);
+  if (!isComplete(fields, values)) throw new Error('a field was neither read nor refused');
+  return values;
+}
+
+function fieldProblem(key: string, field: FieldData, fault: Fault): Problem {
+  const name = field.positional ? field.placeholder : `--${optionName(key)}`;
+  const message = fault.code === 'missing' ? `${name} is needed` : `${name}: ${fault.message}`;
+  return { code: fault.code, severity: 'error', message, hint: fault.code === 'missing' ? field.help : fault.hint };
+}
+
+function isComplete<F extends Fields>(fields: F, values: unknown): values is Given<F> {
+  return typeof values === 'object' && values !== null && Object.keys(fields).every((key) => key in values);
+}
+
+function entriesOf<F extends Fields>(fields: F, given: Given<F>): readonly (readonly [string, Field<unknown>, unknown])[] {
+  const values = new Map<string, unknown>(Object.entries(given));
+  return Object.entries(fields).map(([key, field]) => [key, field, values.get(key)]);
+}
+
+function shownInputs<F extends Fields>(fields: F, given: Given<F>): Facts {
+  const shown: Record<string, Facts[string]> = {};
+  for (const [key, field, value] of entriesOf(fields, given)) {
+    const facts = field.show(value);
+    if (facts !== undefined && !(Array.isArray(facts) && facts.length === 0)) shown[key] = facts;
+  }
+  return shown;
+}
+
+function inputBasis<F extends Fields>(fields: F, given: Given<F>): readonly string[] {
+  return entriesOf(fields, given)
+    .map(([key, field, value]) => `${key}: ${field.basis(value)}`)
+    .filter((text) => !text.endsWith(': '));
+}
+
+function withUnits(found: PlainFound, readings: Readings): Facts {
+  const facts: Record<string, Facts[string]> = {};
+  for (const [key, value] of Object.entries(found)) {
+    const reading = readings[key];
+    if (!reading) throw new Error(`"${key}" is found but has no reading`);
+    facts[key] = isRows(value) ? value.map((row) => rowWithUnits(row, reading.columns ?? {})) : entry(value, reading, key);
+  }
+  return facts;
+}
+
+function rowWithUnits(row: Readonly<Record<string, PlainEntry>>, columns: Readings): Row {
+  const cells = Object.entries(row).map(([key, value]): readonly [string, Entry] => {
+    const reading = columns[key];
+    if (!reading) throw new Error(`"${key}" stands in a list but has no reading`);
+    return [key, entry(value, reading, key)];
+  });
+  return Object.fromEntries(cells);
+}
+
+function entry(value: PlainEntry, reading: Reading, key: string): Entry {
+  if (typeof value === 'string' || typeof value === 'boolean') return value;
+  if (value !== null && !Number.isFinite(value)) {
+    return fail('not-finite', `${reading.label} comes to no finite number`, 'check the amounts: one of them is zero or absurd');
+  }
+  if (reading.unit === undefined) throw new Error(`the number "${key}" has no unit`);
+  return { value, unit: reading.unit };
+}
+
+function isRows(value: PlainFound[string]): value is readonly Readonly<Record<string, PlainEntry>>[] {
+  return Array.isArray(value);
+}

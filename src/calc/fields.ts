@@ -1,0 +1,209 @@
+/**
+ * The inputs of a calculator as data: what may be typed, what it becomes, how it is echoed. Options, help,
+ * JSON and completion are all made from these.
+ */
+
+import { type Parsed, parsed, refused } from '../problem.ts';
+import type { Entry, Row } from './answer.ts';
+import type { Book, BookEntry } from './book.ts';
+import { parseItemText } from './item-text.ts';
+import { parseNumber } from './number.ts';
+import { parseQuantity } from './parse-quantity.ts';
+import type { Dimension, Quantity } from './quantity.ts';
+import { type Ratio, parseRatio, parseThrow, type Throw } from './ratio.ts';
+
+export interface FieldContext {
+  readonly book: Book;
+}
+
+export interface FieldData {
+  /** What stands for the value in help: `MASS`, `ITEM`. */
+  readonly placeholder: string;
+  readonly help: string;
+  readonly many: boolean;
+  readonly required: boolean;
+  /** True where the value is an amount, so that `--batch 50 g` may be typed without quotes. */
+  readonly isAmount: boolean;
+  /** Typed without an option name, as the words after the command. */
+  readonly positional: boolean;
+}
+
+export interface Field<T> extends FieldData {
+  readonly read: (texts: readonly string[], context: FieldContext) => Parsed<T>;
+  // Methods, not properties, so that a field of any T stands in a list of fields.
+  show(value: T): Entry | readonly Row[] | readonly string[] | undefined;
+  /** What the value comes to in inner units, for the mark that tells a stale answer. */
+  basis(value: T): string;
+}
+
+interface Words {
+  readonly help: string;
+  readonly placeholder?: string;
+  readonly positional?: boolean;
+}
+
+/** An item on the command line: its name, how much of it, and the value typed after `@`. */
+export interface NamedItem {
+  readonly name: string;
+  /** Undefined where the name is not in the book; allowed where `@` gives what is needed. */
+  readonly entry: BookEntry | undefined;
+  readonly quantity: Quantity;
+  readonly value: number | undefined;
+}
+
+const leaf = (quantity: Quantity): Entry => ({ value: quantity.value, unit: quantity.unit });
+
+function single<T>(
+  words: Words & { readonly placeholder: string; readonly isAmount: boolean },
+  readOne: (text: string, context: FieldContext) => Parsed<T>,
+  show: (value: T) => Entry,
+  basis: (value: T) => string,
+): Field<T | undefined> {
+  return {
+    placeholder: words.placeholder,
+    help: words.help,
+    many: false,
+    required: false,
+    isAmount: words.isAmount,
+    positional: words.positional ?? false,
+    read: (texts, context) => {
+      const [text, second] = texts;
+      if (second !== undefined) {
+        return refused('given-twice', `"${text}" and "${second}" are both given`, 'give it once');
+      }
+      return text === undefined ? parsed(undefined) : readOne(text, context);
+    },
+    show: (value) => (value === undefined ? undefined : show(value)),
+    basis: (value) => (value === undefined ? '' : basis(value)),
+  };
+}
+
+/** A field that the answer can't do without. */
+export function required<T>(field: Field<T | undefined>): Field<T> {
+  return {
+    ...field,
+    required: true,
+    read: (texts, context) => {
+      const result = field.read(texts, context);
+      if (!result.ok) return result;
+      if (result.value === undefined) return refused('missing', 'nothing is given', `give ${field.placeholder}`);
+      return parsed(result.value);
+    },
+  };
+}
+
+export function quantityField(words: Words & { readonly accepts: readonly Dimension[] }): Field<Quantity | undefined> {
+  return single<Quantity>(
+    { placeholder: 'AMOUNT', ...words, isAmount: true },
+    (text) => parseQuantity(text, words.accepts),
+    leaf,
+    (quantity) => `${quantity.inner} ${quantity.dimension}`,
+  );
+}
+
+export function numberField(words: Words): Field<number | undefined> {
+  return single<number>(
+    { placeholder: 'NUMBER', ...words, isAmount: false },
+    (text) => parseNumber(text),
+    (value) => ({ value, unit: '' }),
+    String,
+  );
+}
+
+export function ratioField(words: Words): Field<Ratio | undefined> {
+  return single<Ratio>(
+    { placeholder: 'A:B', ...words, isAmount: false },
+    (text) => parseRatio(text),
+    (ratio) => `${ratio.left}:${ratio.right}`,
+    (ratio) => `${ratio.left / ratio.right}`,
+  );
+}
+
+export function throwField(words: Words): Field<Throw | undefined> {
+  return single<Throw>(
+    { placeholder: '1+N', ...words, isAmount: false },
+    (text) => parseThrow(text),
+    (value) => value.written,
+    (value) => `${value.waterParts / value.syrupParts}`,
+  );
+}
+
+function several<T>(
+  words: Words & { readonly placeholder: string; readonly isAmount: boolean },
+  readOne: (text: string, context: FieldContext) => Parsed<T>,
+  show: (values: readonly T[]) => readonly Row[] | readonly string[],
+  basis: (value: T) => string,
+): Field<readonly T[]> {
+  return {
+    placeholder: words.placeholder,
+    help: words.help,
+    many: true,
+    required: false,
+    isAmount: words.isAmount,
+    positional: words.positional ?? false,
+    read: (texts, context) => {
+      const values: T[] = [];
+      for (const text of texts) {
+        const one = readOne(text, context);
+        if (!one.ok) return one;
+        values.push(one.value);
+      }
+      return parsed(values);
+    },
+    show,
+    basis: (values) => values.map(basis).join('; '),
+  };
+}
+
+export function itemsField(words: Words & { readonly accepts: readonly Dimension[] }): Field<readonly NamedItem[]> {
+  return several<NamedItem>(
+    { placeholder: 'ITEM', ...words, isAmount: true },
+    (text, context) => readItem(text, words.accepts, context.book),
+    (items) => items.map(showItem),
+    (item) => `${item.name} ${item.quantity.inner} ${item.quantity.dimension} @${item.value ?? ''}`,
+  );
+}
+
+export function namesField(words: Words): Field<readonly BookEntry[]> {
+  return several<BookEntry>(
+    { placeholder: 'NAME', ...words, isAmount: false },
+    (text, { book }) => {
+      const entry = book.find(text);
+      return entry ? parsed(entry) : unknownName(text, book);
+    },
+    (entries) => entries.map((entry) => entry.name),
+    (entry) => entry.name,
+  );
+}
+
+function readItem(text: string, accepts: readonly Dimension[], book: Book): Parsed<NamedItem> {
+  const item = parseItemText(text, (name) => book.find(name) !== undefined);
+  if (!item.ok) return item;
+  const { name, quantity, value } = item.value;
+  if (!quantity) return refused('no-amount', `"${text}" says no amount`, `type the amount first: "2 g ${name}"`);
+  if (!accepts.includes(quantity.dimension)) {
+    return refused(
+      'wrong-kind',
+      `"${quantity.written}" is a ${quantity.dimension}`,
+      `give a ${accepts.join(' or a ')} for ${name}`,
+    );
+  }
+  const entry = book.find(name);
+  if (!entry && value === undefined) return unknownName(name, book);
+  return parsed({ name: entry?.name ?? name, entry, quantity, value });
+}
+
+export function unknownName(name: string, book: Book): Parsed<never> {
+  const near = book.nearest(name, 3);
+  const hint = near.length > 0 ? `did you mean ${near.join(', ')}?` : 'neckring ingredient WORDS finds the names';
+  return refused('unknown-ingredient', `"${name}" is not an ingredient that is known`, hint);
+}
+
+function showItem(item: NamedItem): Row {
+  return {
+    item: item.name,
+    amount: leaf(item.quantity),
+    ...(item.value === undefined ? {} : { value: { value: item.value, unit: '' } }),
+    ...(item.entry ? {} : { known: false }),
+  };
+}
