@@ -23,7 +23,9 @@ export interface Reading {
 export type Readings = Readonly<Record<string, Reading>>;
 
 export type PlainEntry = number | null | string | boolean;
-export type PlainFound = Readonly<Record<string, PlainEntry | readonly Readonly<Record<string, PlainEntry>>[]>>;
+export type PlainFound = Readonly<
+  Record<string, PlainEntry | readonly Readonly<Record<string, PlainEntry>>[]>
+>;
 
 /** What a calculator may read of a trial. */
 export interface TrialPicture {
@@ -98,4 +100,5 @@ export interface Calculator {
 }
 
 /** The option name of a field: `emulsifierShare` is typed `--emulsifier-share`. */
-export const optionName = (field: string): string => field.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
+export const optionName = (field: string): string =>
+  field.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);

@@ -14,6 +14,7 @@ import {
   type Reading,
   type Readings,
   type Taken,
+  type TrialPicture,
   type TypedInputs,
 } from './calculator.ts';
 import type { Field, FieldData } from './fields.ts';
@@ -38,7 +39,11 @@ export function defineCalculator<const F extends Fields>(definition: Definition<
       attention: worked.attention ?? false,
       ...(worked.lead === undefined ? {} : { lead: worked.lead }),
     };
-    return { answer, stage: taken?.stage, basis: [`${name}@${version}`, ...inputBasis(fields, given), ...record.basis] };
+    return {
+      answer,
+      stage: taken?.stage,
+      basis: [`${name}@${version}`, ...inputBasis(fields, given), ...record.basis],
+    };
   };
 
   return {
@@ -67,7 +72,11 @@ function firstTaken<F>(definition: Definition<F>, picture: TrialPicture): Taken<
   const first = isList(taken) ? taken[0] : undefined;
   if (first) return first;
   const why = isList(taken) ? '' : `: ${taken.why}`;
-  return fail('not-in-trial', `${definition.name} finds nothing in the trial to work on${why}`, 'give the inputs as options');
+  return fail(
+    'not-in-trial',
+    `${definition.name} finds nothing in the trial to work on${why}`,
+    'give the inputs as options',
+  );
 }
 
 /** The typed inputs over those of the trial; every fault of every field at once. */
@@ -89,14 +98,22 @@ function readInputs<F extends Fields>(fields: F, inputs: TypedInputs, taken: Par
 function fieldProblem(key: string, field: FieldData, fault: Fault): Problem {
   const name = field.positional ? field.placeholder : `--${optionName(key)}`;
   const message = fault.code === 'missing' ? `${name} is needed` : `${name}: ${fault.message}`;
-  return { code: fault.code, severity: 'error', message, hint: fault.code === 'missing' ? field.help : fault.hint };
+  return {
+    code: fault.code,
+    severity: 'error',
+    message,
+    hint: fault.code === 'missing' ? field.help : fault.hint,
+  };
 }
 
 function isComplete<F extends Fields>(fields: F, values: unknown): values is Given<F> {
   return typeof values === 'object' && values !== null && Object.keys(fields).every((key) => key in values);
 }
 
-function entriesOf<F extends Fields>(fields: F, given: Given<F>): readonly (readonly [string, Field<unknown>, unknown])[] {
+function entriesOf<F extends Fields>(
+  fields: F,
+  given: Given<F>,
+): readonly (readonly [string, Field<unknown>, unknown])[] {
   const values = new Map<string, unknown>(Object.entries(given));
   return Object.entries(fields).map(([key, field]) => [key, field, values.get(key)]);
 }
@@ -121,7 +138,9 @@ function withUnits(found: PlainFound, readings: Readings): Facts {
   for (const [key, value] of Object.entries(found)) {
     const reading = readings[key];
     if (!reading) throw new Error(`"${key}" is found but has no reading`);
-    facts[key] = isRows(value) ? value.map((row) => rowWithUnits(row, reading.columns ?? {})) : entry(value, reading, key);
+    facts[key] = isRows(value)
+      ? value.map((row) => rowWithUnits(row, reading.columns ?? {}))
+      : entry(value, reading, key);
   }
   return facts;
 }
@@ -138,7 +157,11 @@ function rowWithUnits(row: Readonly<Record<string, PlainEntry>>, columns: Readin
 function entry(value: PlainEntry, reading: Reading, key: string): Entry {
   if (typeof value === 'string' || typeof value === 'boolean') return value;
   if (value !== null && !Number.isFinite(value)) {
-    return fail('not-finite', `${reading.label} comes to no finite number`, 'check the amounts: one of them is zero or absurd');
+    return fail(
+      'not-finite',
+      `${reading.label} comes to no finite number`,
+      'check the amounts: one of them is zero or absurd',
+    );
   }
   if (reading.unit === undefined) throw new Error(`the number "${key}" has no unit`);
   return { value, unit: reading.unit };

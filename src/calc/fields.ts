@@ -10,7 +10,7 @@ import { parseItemText } from './item-text.ts';
 import { parseNumber } from './number.ts';
 import { parseQuantity } from './parse-quantity.ts';
 import type { Dimension, Quantity } from './quantity.ts';
-import { type Ratio, parseRatio, parseThrow, type Throw } from './ratio.ts';
+import { parseRatio, parseThrow, type Ratio, type Throw } from './ratio.ts';
 
 export interface FieldContext {
   readonly book: Book;
@@ -86,13 +86,16 @@ export function required<T>(field: Field<T | undefined>): Field<T> {
     read: (texts, context) => {
       const result = field.read(texts, context);
       if (!result.ok) return result;
-      if (result.value === undefined) return refused('missing', 'nothing is given', `give ${field.placeholder}`);
+      if (result.value === undefined)
+        return refused('missing', 'nothing is given', `give ${field.placeholder}`);
       return parsed(result.value);
     },
   };
 }
 
-export function quantityField(words: Words & { readonly accepts: readonly Dimension[] }): Field<Quantity | undefined> {
+export function quantityField(
+  words: Words & { readonly accepts: readonly Dimension[] },
+): Field<Quantity | undefined> {
   return single<Quantity>(
     { placeholder: 'AMOUNT', ...words, isAmount: true },
     (text) => parseQuantity(text, words.accepts),
@@ -155,7 +158,9 @@ function several<T>(
   };
 }
 
-export function itemsField(words: Words & { readonly accepts: readonly Dimension[] }): Field<readonly NamedItem[]> {
+export function itemsField(
+  words: Words & { readonly accepts: readonly Dimension[] },
+): Field<readonly NamedItem[]> {
   return several<NamedItem>(
     { placeholder: 'ITEM', ...words, isAmount: true },
     (text, context) => readItem(text, words.accepts, context.book),
@@ -180,7 +185,8 @@ function readItem(text: string, accepts: readonly Dimension[], book: Book): Pars
   const item = parseItemText(text, (name) => book.find(name) !== undefined);
   if (!item.ok) return item;
   const { name, quantity, value } = item.value;
-  if (!quantity) return refused('no-amount', `"${text}" says no amount`, `type the amount first: "2 g ${name}"`);
+  if (!quantity)
+    return refused('no-amount', `"${text}" says no amount`, `type the amount first: "2 g ${name}"`);
   if (!accepts.includes(quantity.dimension)) {
     return refused(
       'wrong-kind',
@@ -195,7 +201,8 @@ function readItem(text: string, accepts: readonly Dimension[], book: Book): Pars
 
 export function unknownName(name: string, book: Book): Parsed<never> {
   const near = book.nearest(name, 3);
-  const hint = near.length > 0 ? `did you mean ${near.join(', ')}?` : 'neckring ingredient WORDS finds the names';
+  const hint =
+    near.length > 0 ? `did you mean ${near.join(', ')}?` : 'neckring ingredient WORDS finds the names';
   return refused('unknown-ingredient', `"${name}" is not an ingredient that is known`, hint);
 }
 

@@ -2,7 +2,13 @@
 
 import type { Quantity } from './quantity.ts';
 
-export const grams = (value: number): Quantity => ({ value, unit: 'g', dimension: 'mass', inner: value, written: `${value} g` });
+export const grams = (value: number): Quantity => ({
+  value,
+  unit: 'g',
+  dimension: 'mass',
+  inner: value,
+  written: `${value} g`,
+});
 
 export const litres = (value: number): Quantity => ({
   value,

@@ -48,12 +48,17 @@ export function startWorking(): { readonly working: Working; readonly record: Wo
     cite,
     line: (equation, numbers) => void lines.push({ equation, numbers }),
     caution: (code, text, source) => {
-      if (!cautions.some((one) => one.code === code && one.text === text)) cautions.push({ code, text, source });
+      if (!cautions.some((one) => one.code === code && one.text === text))
+        cautions.push({ code, text, source });
     },
     figure: (entry, name) => {
       const figure = entry.record.figures[name];
       if (!figure) return undefined;
-      cite(`${name} of ${entry.name}`, withLocator(figure.source, figure.locator), figure.fromMemory ?? false);
+      cite(
+        `${name} of ${entry.name}`,
+        withLocator(figure.source, figure.locator),
+        figure.fromMemory ?? false,
+      );
       basis.push(`${entry.name} ${name}=${figure.value}`);
       return figure.value;
     },

@@ -25,10 +25,20 @@ export const acid = defineCalculator({
   about:
     'Acid counts in grams per litre of the finished drink, not of the syrup. Give the acids with the volume of drink, or of syrup and its throw; or a target, to get the mass to weigh.',
   fields: {
-    acid: itemsField({ help: 'an acid as weighed, such as "18 g citric acid"; may be given several times', accepts: ['mass'] }),
-    target: itemsField({ help: 'an acid as wanted in the drink, such as "4.5 g/L citric acid"', accepts: ['mass per volume'] }),
+    acid: itemsField({
+      help: 'an acid as weighed, such as "18 g citric acid"; may be given several times',
+      accepts: ['mass'],
+    }),
+    target: itemsField({
+      help: 'an acid as wanted in the drink, such as "4.5 g/L citric acid"',
+      accepts: ['mass per volume'],
+    }),
     drink: quantityField({ help: 'volume of finished drink', accepts: ['volume'], placeholder: 'VOLUME' }),
-    syrup: quantityField({ help: 'volume of syrup that holds the acid; needs --throw', accepts: ['volume'], placeholder: 'VOLUME' }),
+    syrup: quantityField({
+      help: 'volume of syrup that holds the acid; needs --throw',
+      accepts: ['volume'],
+      placeholder: 'VOLUME',
+    }),
     throw: throwField({ help: '1+4: one part of syrup and four of water make five of drink' }),
   },
   readings: {
@@ -47,7 +57,10 @@ export const acid = defineCalculator({
   },
   examples: [
     { line: 'acid --acid "40 g citric acid" --drink 8 L', says: 'what a weighed acid comes to in the drink' },
-    { line: 'acid --target "4.5 g/L citric acid" --syrup 0.8 L --throw 1+4', says: 'what to weigh into a syrup' },
+    {
+      line: 'acid --target "4.5 g/L citric acid" --syrup 0.8 L --throw 1+4',
+      says: 'what to weigh into a syrup',
+    },
   ],
   takes: ({ mixture }) => {
     const { drink } = mixture;
@@ -61,9 +74,13 @@ export const acid = defineCalculator({
   work: (given, working) => {
     const volumeLitres = drinkVolumeLitres(given, working);
     const weighed = given.acid.map((item) => ({ item, massGrams: item.quantity.inner }));
-    const wanted = given.target.map((item) => ({ item, massGrams: item.quantity.inner * 1000 * volumeLitres }));
+    const wanted = given.target.map((item) => ({
+      item,
+      massGrams: item.quantity.inner * 1000 * volumeLitres,
+    }));
     const all = [...weighed, ...wanted];
-    if (all.length === 0) fail('missing', 'no acid is given', 'give --acid "18 g citric acid" or --target "4.5 g/L citric acid"');
+    if (all.length === 0)
+      fail('missing', 'no acid is given', 'give --acid "18 g citric acid" or --target "4.5 g/L citric acid"');
     const citric = { molarMass: 192.123, equivalents: 3 };
     const acids = all.map(({ item, massGrams }) => {
       const { molarMass, equivalents } = acidFigures(item, working);
@@ -107,8 +124,10 @@ export function drinkVolumeLitres(given: DrinkGiven, working: Working): number {
   const { drink, syrup } = given;
   if (drink && syrup) fail('given-twice', 'both --drink and --syrup are given', 'give one of them');
   if (drink) return positiveLitres(drink);
-  if (!syrup) return fail('missing', 'no volume of drink is given', 'give --drink 4 L, or --syrup 0.8 L --throw 1+4');
-  if (!given.throw) return fail('missing', '--syrup needs --throw', 'give --throw 1+4: one part of syrup and four of water');
+  if (!syrup)
+    return fail('missing', 'no volume of drink is given', 'give --drink 4 L, or --syrup 0.8 L --throw 1+4');
+  if (!given.throw)
+    return fail('missing', '--syrup needs --throw', 'give --throw 1+4: one part of syrup and four of water');
   const { syrupParts, waterParts } = given.throw;
   const times = (syrupParts + waterParts) / syrupParts;
   const volume = positiveLitres(syrup) * times;
@@ -120,13 +139,22 @@ export function drinkVolumeLitres(given: DrinkGiven, working: Working): number {
 }
 
 function positiveLitres(volume: Quantity): number {
-  if (volume.inner <= 0) fail('not-positive', `"${volume.written}" is no drink`, 'give a volume above zero, such as 4 L');
+  if (volume.inner <= 0)
+    fail('not-positive', `"${volume.written}" is no drink`, 'give a volume above zero, such as 4 L');
   return volume.inner / 1000;
 }
 
-function acidFigures(item: NamedItem, working: Working): { readonly molarMass: number; readonly equivalents: number } {
+function acidFigures(
+  item: NamedItem,
+  working: Working,
+): { readonly molarMass: number; readonly equivalents: number } {
   const entry: BookEntry | undefined = item.entry;
-  if (!entry) return fail('unknown-ingredient', `"${item.name}" is not known`, 'acid needs its molar mass: add it to ingredients.yaml');
+  if (!entry)
+    return fail(
+      'unknown-ingredient',
+      `"${item.name}" is not known`,
+      'acid needs its molar mass: add it to ingredients.yaml',
+    );
   const molarMass = working.figure(entry, 'molar mass');
   const equivalents = working.figure(entry, 'acid equivalents');
   if (molarMass !== undefined && equivalents !== undefined) return { molarMass, equivalents };

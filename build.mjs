@@ -1,0 +1,50 @@
+// Builds what bin/neckring.js starts: CommonJS bundles, which start sooner than modules. Each module that the
+// source loads with `await import(…)` becomes a bundle of its own, so that no command loads what it does not use.
+import { mkdir, rm, writeFile } from 'node:fs/promises';
+import { basename, dirname, resolve } from 'node:path';
+import { build } from 'esbuild';
+
+const root = import.meta.dirname;
+const out = resolve(root, 'dist');
+
+/** Bundles that are loaded late, by the path of their module under src. */
+const late = [
+  'calc/expression.ts',
+  'commands/with-ledger.ts',
+  'output/paint.ts',
+  'output/table.ts',
+  'reference/library.ts',
+];
+
+const isLate = (path) => late.includes(path.slice(resolve(root, 'src').length + 1));
+
+const lateBundles = {
+  name: 'late-bundles',
+  setup(builder) {
+    builder.onResolve({ filter: /^\.{1,2}\// }, (request) => {
+      if (request.kind !== 'dynamic-import') return undefined;
+      const path = resolve(dirname(request.importer), request.path);
+      return isLate(path) ? { path: `./${basename(path, '.ts')}.cjs`, external: true } : undefined;
+    });
+  },
+};
+
+await rm(out, { recursive: true, force: true });
+await mkdir(out);
+await build({
+  absWorkingDir: root,
+  entryPoints: ['main.ts', ...late].map((path) => ({ in: `src/${path}`, out: basename(path, '.ts') })),
+  outdir: 'dist',
+  outExtension: { '.js': '.cjs' },
+  bundle: true,
+  format: 'cjs',
+  platform: 'node',
+  target: 'node20.19',
+  minifySyntax: true,
+  minifyWhitespace: true,
+  legalComments: 'none',
+  supported: { 'dynamic-import': false },
+  plugins: [lateBundles],
+  logLevel: 'warning',
+});
+await writeFile(resolve(out, 'package.json'), '{"type":"commonjs"}\n');

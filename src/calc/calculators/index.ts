@@ -1,0 +1,11 @@
+/** Every calculator. Adding one is adding its file and its line here. */
+
+import type { Calculator } from '../calculator.ts';
+import { acid } from './acid.ts';
+import { dose } from './dose.ts';
+import { drops } from './drops.ts';
+import { emulsifier } from './emulsifier.ts';
+import { hlb } from './hlb.ts';
+import { hlbOf } from './hlb-of.ts';
+
+export const calculators: readonly Calculator[] = [hlb, hlbOf, emulsifier, dose, acid, drops];

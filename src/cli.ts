@@ -1,0 +1,138 @@
+/** The command line: words in, exit code out. The only place that catches. */
+
+import { Command, CommanderError } from 'commander';
+import { joinAmountWords } from './commands/amount-words.ts';
+import type { Call, CommandSpec, OptionSpec } from './commands/command.ts';
+import { commands } from './commands/index.ts';
+import { type Io, wantsColour } from './io.ts';
+import { envelope, jsonText } from './output/answer-json.ts';
+import { defectText } from './output/defect-text.ts';
+import { commandHelp, overview, versionText } from './commands/help.ts';
+import { layOut } from './output/page.ts';
+import type { Paint } from './output/paint.ts';
+import { problemsText } from './output/problem-page.ts';
+import { isProblemError, type Problem } from './problem.ts';
+import { usageProblem } from './usage.ts';
+
+const plain: Paint = (_, text) => text;
+const exitDefect = 70;
+
+/** Runs one command line and returns its exit code; never ends the process. */
+export async function run(typed: readonly string[], io: Io): Promise<number> {
+  const noColour = typed.includes('--no-color');
+  const words = typed.filter((word) => word !== '--no-color');
+  const asJson = words.includes('--json');
+  try {
+    const outPaint = await paintFor(wantsColour(io, io.outIsTerminal, noColour));
+    const errPaint = await paintFor(wantsColour(io, io.errIsTerminal, noColour));
+    return await dispatch(words, io, { outPaint, errPaint, asJson });
+  } catch (thrown) {
+    if (isProblemError(thrown)) return tell(thrown.problems, thrown.exitCode, words, io, asJson);
+    io.err(defectText(thrown, io.environment['NECKRING_DEBUG'] === '1'));
+    return exitDefect;
+  }
+}
+
+interface Manner {
+  readonly outPaint: Paint;
+  readonly errPaint: Paint;
+  readonly asJson: boolean;
+}
+
+async function dispatch(words: readonly string[], io: Io, manner: Manner): Promise<number> {
+  const [first] = words;
+  const helpWidth = Math.min(io.columns, 100);
+  if (first === undefined || first === '--help' || first === '-h' || (first === 'help' && words.length === 1)) {
+    io.out(layOut(overview(commands), { width: helpWidth, paint: manner.outPaint }));
+    return 0;
+  }
+  if (first === '--version' || first === '-V') {
+    io.out(versionText);
+    return 0;
+  }
+  const spec = commands.find((one) => one.name === (first === 'help' ? words[1] : first));
+  if (spec && (first === 'help' || words.includes('--help') || words.includes('-h'))) {
+    io.out(layOut(commandHelp(spec), { width: helpWidth, paint: manner.outPaint }));
+    return 0;
+  }
+  const call = understand(words, spec);
+  if ('code' in call) return tell([call], 2, words, io, manner.asJson, manner.errPaint);
+  const runCommand = await spec?.load();
+  if (!runCommand) throw new Error(`no command ${call.command}`);
+  const outcome = await runCommand(call, io);
+  if (manner.asJson) {
+    io.out(jsonText(outcome.json));
+    return outcome.exitCode;
+  }
+  io.out(layOut(outcome.page, { width: io.columns, paint: manner.outPaint }));
+  io.err(problemsText(outcome.problems ?? [], manner.errPaint));
+  for (const note of outcome.notes ?? []) io.err(`${note}\n`);
+  return outcome.exitCode;
+}
+
+/** The command line as commander reads it, or the one problem with it. */
+function understand(words: readonly string[], spec: CommandSpec | undefined): Call | Problem {
+  if (!spec) return usageProblem({ kind: 'unknown command', word: words[0] ?? '' }, undefined, commands);
+  const rest = joinAmountWords(words.slice(1), spec);
+  let call: Call | undefined;
+  const program = new Command(spec.name).exitOverride().configureOutput({ writeErr: () => {}, writeOut: () => {} });
+  program.helpOption(false).allowExcessArguments(false);
+  for (const word of spec.words) {
+    const name = word.many ? `${word.name}...` : word.name;
+    program.argument(word.required ? `<${name}>` : `[${name}]`);
+  }
+  for (const option of spec.options) addOption(program, option);
+  program.action(() => {
+    call = callOf(spec, program);
+  });
+  try {
+    program.parse([...rest], { from: 'user' });
+  } catch (thrown) {
+    if (!(thrown instanceof CommanderError)) throw thrown;
+    return usageProblem({ kind: thrown.code, word: thrown.message, words: rest }, spec, commands);
+  }
+  if (!call) throw new Error('commander parsed a line but ran no action');
+  return call;
+}
+
+function addOption(program: Command, option: OptionSpec): void {
+  const collect = (value: string, before: readonly string[] | undefined): readonly string[] => [...(before ?? []), value];
+  if (option.placeholder === undefined) program.option(`--${option.name}`, option.help);
+  else program.option(`--${option.name} <${option.placeholder}>`, option.help, collect);
+}
+
+function callOf(spec: CommandSpec, program: Command): Call {
+  const values: Record<string, readonly string[]> = {};
+  const flags = new Set<string>();
+  for (const option of spec.options) {
+    const value: unknown = program.getOptionValue(camelCase(option.name));
+    if (Array.isArray(value)) values[option.name] = value.map(String);
+    else if (value === true) flags.add(option.name);
+  }
+  return { command: spec.name, words: program.args, values, flags };
+}
+
+const camelCase = (name: string): string => name.replace(/-([a-z])/g, (_, letter: string) => letter.toUpperCase());
+
+function tell(
+  problems: readonly Problem[],
+  exitCode: number,
+  words: readonly string[],
+  io: Io,
+  asJson: boolean,
+  paint: Paint = plain,
+): number {
+  if (asJson) {
+    const command = commands.find((one) => one.name === words[0])?.name ?? 'neckring';
+    io.out(jsonText(envelope({ schema: `${command}@1`, problems })));
+  } else {
+    io.err(problemsText(problems, paint));
+  }
+  return exitCode;
+}
+
+async function paintFor(colour: boolean): Promise<Paint> {
+  if (!colour) return plain;
+  const { colourPaint } = await import('./output/paint.ts');
+  return colourPaint();
+}

@@ -1,0 +1,66 @@
+/** What a command is: its words as data, and a loader for what it does. Nothing here prints. */
+
+import type { Example } from '../calc/calculator.ts';
+import type { Io } from '../io.ts';
+import type { Envelope } from '../output/answer-json.ts';
+import type { Page } from '../output/view.ts';
+import type { Problem } from '../problem.ts';
+
+export interface ArgumentSpec {
+  /** In capitals, as help shows it: `TRIAL`. */
+  readonly name: string;
+  readonly help: string;
+  readonly many?: boolean;
+  readonly required?: boolean;
+  readonly isAmount?: boolean;
+}
+
+export interface OptionSpec {
+  /** Without dashes: `emulsifier-share`. */
+  readonly name: string;
+  readonly help: string;
+  /** What stands for the value; left out for a yes-or-no option. */
+  readonly placeholder?: string;
+  readonly many?: boolean;
+  /** Its value is an amount, so `--batch 50 g` may be typed without quotes. */
+  readonly isAmount?: boolean;
+}
+
+export const commandGroups = ['Calculate', 'Ledger', 'Look up'] as const;
+
+export interface CommandSpec {
+  readonly name: string;
+  readonly summary: string;
+  readonly about?: string;
+  readonly group: (typeof commandGroups)[number];
+  readonly words: readonly ArgumentSpec[];
+  readonly options: readonly OptionSpec[];
+  readonly examples: readonly Example[];
+  readonly load: () => Promise<Run>;
+}
+
+/** A command line as it was understood. */
+export interface Call {
+  readonly command: string;
+  readonly words: readonly string[];
+  readonly values: Readonly<Record<string, readonly string[]>>;
+  readonly flags: ReadonlySet<string>;
+}
+
+export const valueOf = (call: Call, option: string): string | undefined => call.values[option]?.[0];
+
+/** What came of it. Text goes to stdout, problems and notes to stderr; with `--json` the envelope alone. */
+export interface Outcome {
+  readonly exitCode: number;
+  readonly page: Page;
+  readonly json: Envelope;
+  readonly problems?: readonly Problem[];
+  /** What was written where, for stderr. */
+  readonly notes?: readonly string[];
+}
+
+export type Run = (call: Call, io: Io) => Promise<Outcome>;
+
+export const jsonOption: OptionSpec = { name: 'json', help: 'print one JSON object instead of text' };
+export const explainOption: OptionSpec = { name: 'explain', help: 'show the equation with the numbers in it, and the sources' };
+export const dryRunOption: OptionSpec = { name: 'dry-run', help: 'show what would be written and write nothing' };

@@ -1,0 +1,55 @@
+/** Help, made from the same data as the commands. */
+
+import { type CommandSpec, commandGroups, type OptionSpec } from './command.ts';
+import type { Block, Page } from '../output/view.ts';
+
+export const versionText = 'neckring 0.1.0\n';
+
+/** What `neckring` alone shows: what to type first, then every command in a line. */
+export function overview(commands: readonly CommandSpec[]): Page {
+  const groups = commandGroups.flatMap((group): readonly Block[] => {
+    const members = commands.filter((one) => one.group === group);
+    if (members.length === 0) return [];
+    return [
+      { kind: 'heading', text: group },
+      { kind: 'pairs', pairs: members.map((one) => [`  ${one.name}`, one.summary]) },
+    ];
+  });
+  return [
+    { kind: 'text', text: 'neckring: a formulation calculator and trial ledger for clear flavoured drinks', tone: 'strong' },
+    { kind: 'heading', text: 'What to type first' },
+    {
+      kind: 'pairs',
+      pairs: [
+        ['  neckring init', 'begin a ledger in this folder'],
+        ['  neckring new --title "…"', 'write the next trial'],
+        ['  neckring emulsifier --batch 50 g --oil 4% --ratio 1:2', 'or just calculate'],
+        ['  neckring COMMAND --help', 'a command with two examples'],
+      ],
+    },
+    ...groups,
+  ];
+}
+
+export function commandHelp(spec: CommandSpec): Page {
+  const words = spec.words.map((word) => {
+    const name = word.many ? `${word.name} …` : word.name;
+    return word.required ? name : `[${name}]`;
+  });
+  const usage = ['neckring', spec.name, ...words, spec.options.length > 0 ? '[options]' : ''].filter(Boolean).join(' ');
+  return [
+    { kind: 'text', text: `${usage}`, tone: 'strong' },
+    { kind: 'text', text: `${spec.summary}. ${spec.about ?? ''}`.trim() },
+    ...(spec.words.length > 0 ? [pairsOf(spec.words.map((word) => [`  ${word.name}`, word.help]))] : []),
+    ...(spec.options.length > 0 ? [pairsOf(spec.options.map((option) => [`  ${optionText(option)}`, optionHelp(option)]))] : []),
+    { kind: 'heading', text: 'For example' },
+    { kind: 'lines', lines: spec.examples.flatMap((one) => [`  neckring ${one.line}`, `      ${one.says}`]) },
+  ];
+}
+
+const pairsOf = (pairs: readonly (readonly [string, string])[]): Block => ({ kind: 'pairs', pairs });
+
+const optionText = (option: OptionSpec): string =>
+  option.placeholder === undefined ? `--${option.name}` : `--${option.name} ${option.placeholder}`;
+
+const optionHelp = (option: OptionSpec): string => (option.many ? `${option.help} (may be given several times)` : option.help);

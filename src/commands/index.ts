@@ -1,0 +1,8 @@
+/** Every command, in the order in which help lists them. */
+
+import { calculators } from '../calc/calculators/index.ts';
+import { calculatorCommand } from './calculator-command.ts';
+import type { CommandSpec } from './command.ts';
+import { ingredientCommand } from './ingredient-command.ts';
+
+export const commands: readonly CommandSpec[] = [...calculators.map(calculatorCommand), ingredientCommand];

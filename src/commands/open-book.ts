@@ -1,0 +1,20 @@
+/** The ingredients that the person can name here: the built-in ones, and their own where a ledger stands. */
+
+import type { Book } from '../calc/book.ts';
+import { makeBook } from '../calc/book.ts';
+import type { Io } from '../io.ts';
+import { findRoot } from '../ledger/find-root.ts';
+import type { Source } from '../reference/sources.ts';
+
+export interface OpenedBook {
+  readonly book: Book;
+  readonly sources: Readonly<Record<string, Source>>;
+}
+
+export async function openBook(io: Io): Promise<OpenedBook> {
+  const { ingredients, sources } = await import('../reference/library.ts');
+  const root = await findRoot(io.workingFolder);
+  if (root === undefined) return { book: makeBook({ builtIn: ingredients, own: [] }).book, sources };
+  const { openOwnBook } = await import('./with-ledger.ts');
+  return { book: await openOwnBook(root), sources };
+}

@@ -1,0 +1,28 @@
+/** The port to the world: everything that reads, writes, asks or looks at the clock goes through here. */
+
+export interface Io {
+  readonly out: (text: string) => void;
+  readonly err: (text: string) => void;
+  readonly outIsTerminal: boolean;
+  readonly errIsTerminal: boolean;
+  /** True where a person can be asked something. */
+  readonly canAsk: boolean;
+  /** Asks one line; undefined when the person leaves with Ctrl-C or Ctrl-D. */
+  readonly ask: (question: string) => Promise<string | undefined>;
+  readonly columns: number;
+  readonly environment: Readonly<Record<string, string | undefined>>;
+  readonly workingFolder: string;
+  /** Milliseconds since 1970. */
+  readonly now: () => number;
+  /** A number from 0 to 1 for shuffling; fixed in tests. */
+  readonly random: () => number;
+}
+
+/** Whether to colour a stream: first match wins. */
+export function wantsColour(io: Io, isTerminal: boolean, noColourAsked: boolean): boolean {
+  const { environment } = io;
+  if (noColourAsked || environment['NO_COLOR']) return false;
+  const forced = environment['FORCE_COLOR'];
+  if (forced !== undefined && forced !== '') return forced !== '0';
+  return isTerminal && environment['TERM'] !== 'dumb';
+}

@@ -1,0 +1,45 @@
+/** The one JSON object that every command prints with `--json`, also when it fails. */
+
+import type { Answer, Caution, Citation, Facts } from '../calc/answer.ts';
+import type { Problem } from '../problem.ts';
+
+export interface Envelope {
+  readonly schema: string;
+  readonly given: unknown;
+  readonly found: unknown;
+  readonly cautions: readonly Caution[];
+  readonly sources: readonly Citation[];
+  readonly problems: readonly object[];
+}
+
+interface Parts {
+  readonly schema: string;
+  readonly given?: Facts | Readonly<Record<string, unknown>>;
+  readonly found?: Facts | Readonly<Record<string, unknown>>;
+  readonly cautions?: readonly Caution[];
+  readonly sources?: readonly Citation[];
+  readonly problems?: readonly Problem[];
+}
+
+export function envelope(parts: Parts): Envelope {
+  return {
+    schema: parts.schema,
+    given: parts.given ?? {},
+    found: parts.found ?? {},
+    cautions: parts.cautions ?? [],
+    sources: parts.sources ?? [],
+    problems: (parts.problems ?? []).map(problemJson),
+  };
+}
+
+export function answerJson(answer: Answer): Envelope {
+  return envelope({ schema: `${answer.calculator}@${answer.version}`, ...answer });
+}
+
+export function problemJson(problem: Problem): object {
+  const { code, severity, message, hint, place } = problem;
+  const { file, line, column } = place ?? {};
+  return { code, severity, message, hint, ...(place ? { file, line, column } : {}) };
+}
+
+export const jsonText = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`;

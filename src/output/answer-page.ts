@@ -1,0 +1,84 @@
+/** An answer as a page: the lead, the figures, the lists, the working if asked for, the cautions. */
+
+import type { Answer, Entry, Facts, Row } from '../calc/answer.ts';
+import type { Reading, Readings } from '../calc/calculator.ts';
+import { entryText } from './leaf-text.ts';
+import type { Block, Page } from './view.ts';
+
+export const closingCaution =
+  'Figures here are for your own judgement: local food law and a qualified person decide.';
+
+export function answerPage(answer: Answer, readings: Readings, explain: boolean): Page {
+  return [
+    ...(answer.lead === undefined ? [] : [{ kind: 'text', text: answer.lead, tone: 'strong' } as const]),
+    ...figures(answer.found, readings),
+    ...(explain ? explained(answer) : []),
+    ...cautions(answer),
+  ];
+}
+
+function figures(found: Facts, readings: Readings): Page {
+  const pairs: (readonly [string, string])[] = [];
+  const lists: Block[] = [];
+  for (const [key, reading] of Object.entries(readings)) {
+    const fact = found[key];
+    if (fact === undefined || reading.as === 'nowhere') continue;
+    if (!isList(fact)) {
+      if (!isAbsent(fact)) pairs.push([reading.label, entryText(fact, reading)]);
+    } else if (fact.length > 0) lists.push(...listBlocks(fact, reading));
+  }
+  return [...(pairs.length > 0 ? [{ kind: 'pairs', pairs } as const] : []), ...lists];
+}
+
+const isList = (fact: Facts[string]): fact is Exclude<Facts[string], Entry> => Array.isArray(fact);
+
+const isAbsent = (entry: Entry): boolean => typeof entry === 'object' && entry.value === null;
+
+function listBlocks(
+  fact: readonly (Row | string | { readonly value: number | null; readonly unit: string })[],
+  reading: Reading,
+): Page {
+  const columns = Object.entries(reading.columns ?? {});
+  const rows = fact.filter(
+    (one): one is Row => typeof one === 'object' && !('unit' in one && 'value' in one),
+  );
+  const shown = columns.filter(([key]) => rows.some((row) => row[key] !== undefined && !isAbsent(row[key])));
+  return [
+    {
+      kind: 'table',
+      columns: shown.map(([, column]) => ({
+        head: column.label,
+        align: column.unit === undefined ? 'left' : 'point',
+      })),
+      rows: rows.map((row) => shown.map(([key, column]) => entryText(row[key], column))),
+    },
+  ];
+}
+
+function explained(answer: Answer): Page {
+  const lines = answer.working.flatMap((line) => [`  ${line.equation}`, `      ${line.numbers}`]);
+  const notes = answer.sources.map(
+    (one) => `${one.for}: ${one.source}${one.fromMemory ? ' (from memory)' : ''}`,
+  );
+  return [
+    ...(lines.length > 0
+      ? [{ kind: 'heading', text: 'Working' } as const, { kind: 'lines', lines } as const]
+      : []),
+    ...(notes.length > 0
+      ? [{ kind: 'heading', text: 'Sources' } as const, { kind: 'notes', mark: ' -', notes } as const]
+      : []),
+  ];
+}
+
+function cautions(answer: Answer): Page {
+  if (answer.cautions.length === 0) return [];
+  return [
+    {
+      kind: 'notes',
+      mark: '!',
+      notes: answer.cautions.map((one) => `${one.text} [${one.source}]`),
+      tone: 'warn',
+    },
+    { kind: 'text', text: closingCaution, tone: 'faint' },
+  ];
+}

@@ -1,0 +1,94 @@
+/** Lays a page of blocks out as text. */
+
+import type { Paint } from './paint.ts';
+import type { Align, Block, Column, Page } from './view.ts';
+import { cellWidth, padEnd, padStart, wrapped } from './wrap.ts';
+
+export interface Sheet {
+  readonly width: number;
+  readonly paint: Paint;
+}
+
+export function layOut(page: Page, sheet: Sheet): string {
+  const parts = page.map((block) => layOutBlock(block, sheet)).filter((lines) => lines.length > 0);
+  return parts.map((lines) => `${lines.join('\n')}\n`).join('\n');
+}
+
+function layOutBlock(block: Block, sheet: Sheet): readonly string[] {
+  const { width, paint } = sheet;
+  switch (block.kind) {
+    case 'heading':
+      return [paint('strong', block.text)];
+    case 'text':
+      return wrapped(block.text, width).map((line) => paint(block.tone ?? 'plain', line));
+    case 'lines':
+      return block.lines.map((line) => paint(block.tone ?? 'plain', line));
+    case 'pairs':
+      return layOutPairs(block.pairs, width);
+    case 'table':
+      return layOutTable(block.columns, block.rows, sheet);
+    case 'notes':
+      return block.notes.flatMap((note) =>
+        layOutNote(block.mark, note, width).map((line) => paint(block.tone ?? 'plain', line)),
+      );
+  }
+}
+
+function layOutNote(mark: string, note: string, width: number): readonly string[] {
+  const indent = cellWidth(mark) + 1;
+  return wrapped(note, Math.max(20, width - indent)).map(
+    (line, index) => `${index === 0 ? `${mark} ` : ' '.repeat(indent)}${line}`,
+  );
+}
+
+function layOutPairs(pairs: readonly (readonly [string, string])[], width: number): readonly string[] {
+  const labelWidth = Math.min(34, Math.max(...pairs.map(([label]) => cellWidth(label))));
+  const values = alignedOnPoint(pairs.map(([, value]) => value));
+  return pairs.flatMap(([label], index) => {
+    const value = values[index] ?? '';
+    const lines =
+      cellWidth(value) > width - labelWidth - 2 ? wrapped(value, width - labelWidth - 2) : [value];
+    return lines.map((line, at) => `${padEnd(at === 0 ? label : '', labelWidth)}  ${line}`.trimEnd());
+  });
+}
+
+function layOutTable(
+  columns: readonly Column[],
+  rows: readonly (readonly string[])[],
+  sheet: Sheet,
+): readonly string[] {
+  const cells = columns.map((column, at) => {
+    const texts = rows.map((row) => row[at] ?? '');
+    return column.align === 'point' ? alignedOnPoint(texts) : texts;
+  });
+  const widths = columns.map((column, at) =>
+    Math.max(cellWidth(column.head), ...(cells[at] ?? []).map(cellWidth)),
+  );
+  const line = (texts: readonly string[]): string =>
+    texts
+      .map((text, at) => pad(text, widths[at] ?? 0, columns[at]?.align ?? 'left'))
+      .join('  ')
+      .trimEnd();
+  const head = columns.some((column) => column.head !== '')
+    ? [sheet.paint('strong', line(columns.map((column) => column.head)))]
+    : [];
+  return [...head, ...rows.map((_, index) => line(cells.map((column) => column[index] ?? '')))];
+}
+
+function pad(text: string, width: number, align: Align): string {
+  return align === 'right' ? padStart(text, width) : padEnd(text, width);
+}
+
+const numberFirst = /^(-?\d+)((?:\.\d+)?(?:e[+-]\d+)?)(.*)$/s;
+
+/** Texts that begin with a number padded so that the decimal points stand under each other. */
+export function alignedOnPoint(texts: readonly string[]): readonly string[] {
+  const parts = texts.map((text) => numberFirst.exec(text));
+  const whole = Math.max(0, ...parts.map((part) => part?.[1]?.length ?? 0));
+  const decimals = Math.max(0, ...parts.map((part) => part?.[2]?.length ?? 0));
+  return texts.map((text, index) => {
+    const part = parts[index];
+    if (!part) return text;
+    return `${padStart(part[1] ?? '', whole)}${padEnd(part[2] ?? '', decimals)}${part[3] ?? ''}`;
+  });
+}

@@ -1,0 +1,16 @@
+/**
+ * Text from files with everything that could drive a terminal made visible: C0 and C1 controls, line and
+ * paragraph separators, and the marks that turn the direction of writing.
+ */
+
+// biome-ignore lint/suspicious/noControlCharactersInRegex: these are the characters looked for
+const unruly = /[\u0000-\u001f\u007f-\u009f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069\ufeff]/g;
+
+export function visible(text: string): string {
+  return text.replace(unruly, (sign) => {
+    const code = sign.charCodeAt(0);
+    if (code < 0x20) return String.fromCharCode(0x2400 + code);
+    if (code === 0x7f) return '\u2421';
+    return `<U+${code.toString(16).toUpperCase().padStart(4, '0')}>`;
+  });
+}
