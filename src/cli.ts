@@ -3,11 +3,11 @@
 import { Command, CommanderError } from 'commander';
 import { joinAmountWords } from './commands/amount-words.ts';
 import type { Call, CommandSpec, OptionSpec } from './commands/command.ts';
+import { commandHelp, overview, versionText } from './commands/help.ts';
 import { commands } from './commands/index.ts';
 import { type Io, wantsColour } from './io.ts';
 import { envelope, jsonText } from './output/answer-json.ts';
 import { defectText } from './output/defect-text.ts';
-import { commandHelp, overview, versionText } from './commands/help.ts';
 import { layOut } from './output/page.ts';
 import type { Paint } from './output/paint.ts';
 import { problemsText } from './output/problem-page.ts';
@@ -42,8 +42,13 @@ interface Manner {
 async function dispatch(words: readonly string[], io: Io, manner: Manner): Promise<number> {
   const [first] = words;
   const helpWidth = Math.min(io.columns, 100);
-  if (first === undefined || first === '--help' || first === '-h' || (first === 'help' && words.length === 1)) {
-    io.out(layOut(overview(commands), { width: helpWidth, paint: manner.outPaint }));
+  if (
+    first === undefined ||
+    first === '--help' ||
+    first === '-h' ||
+    (first === 'help' && words.length === 1)
+  ) {
+    io.out(await layOut(overview(commands), { width: helpWidth, paint: manner.outPaint }));
     return 0;
   }
   if (first === '--version' || first === '-V') {
@@ -52,7 +57,7 @@ async function dispatch(words: readonly string[], io: Io, manner: Manner): Promi
   }
   const spec = commands.find((one) => one.name === (first === 'help' ? words[1] : first));
   if (spec && (first === 'help' || words.includes('--help') || words.includes('-h'))) {
-    io.out(layOut(commandHelp(spec), { width: helpWidth, paint: manner.outPaint }));
+    io.out(await layOut(commandHelp(spec), { width: helpWidth, paint: manner.outPaint }));
     return 0;
   }
   const call = understand(words, spec);
@@ -64,7 +69,7 @@ async function dispatch(words: readonly string[], io: Io, manner: Manner): Promi
     io.out(jsonText(outcome.json));
     return outcome.exitCode;
   }
-  io.out(layOut(outcome.page, { width: io.columns, paint: manner.outPaint }));
+  io.out(await layOut(outcome.page, { width: io.columns, paint: manner.outPaint }));
   io.err(problemsText(outcome.problems ?? [], manner.errPaint));
   for (const note of outcome.notes ?? []) io.err(`${note}\n`);
   return outcome.exitCode;
@@ -75,7 +80,9 @@ function understand(words: readonly string[], spec: CommandSpec | undefined): Ca
   if (!spec) return usageProblem({ kind: 'unknown command', word: words[0] ?? '' }, undefined, commands);
   const rest = joinAmountWords(words.slice(1), spec);
   let call: Call | undefined;
-  const program = new Command(spec.name).exitOverride().configureOutput({ writeErr: () => {}, writeOut: () => {} });
+  const program = new Command(spec.name)
+    .exitOverride()
+    .configureOutput({ writeErr: () => {}, writeOut: () => {} });
   program.helpOption(false).allowExcessArguments(false);
   for (const word of spec.words) {
     const name = word.many ? `${word.name}...` : word.name;
@@ -96,7 +103,10 @@ function understand(words: readonly string[], spec: CommandSpec | undefined): Ca
 }
 
 function addOption(program: Command, option: OptionSpec): void {
-  const collect = (value: string, before: readonly string[] | undefined): readonly string[] => [...(before ?? []), value];
+  const collect = (value: string, before: readonly string[] | undefined): readonly string[] => [
+    ...(before ?? []),
+    value,
+  ];
   if (option.placeholder === undefined) program.option(`--${option.name}`, option.help);
   else program.option(`--${option.name} <${option.placeholder}>`, option.help, collect);
 }
@@ -112,7 +122,8 @@ function callOf(spec: CommandSpec, program: Command): Call {
   return { command: spec.name, words: program.args, values, flags };
 }
 
-const camelCase = (name: string): string => name.replace(/-([a-z])/g, (_, letter: string) => letter.toUpperCase());
+const camelCase = (name: string): string =>
+  name.replace(/-([a-z])/g, (_, letter: string) => letter.toUpperCase());
 
 function tell(
   problems: readonly Problem[],

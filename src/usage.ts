@@ -1,8 +1,8 @@
 /** What was wrong with a command line, in words of ours. */
 
-import { nearestNames } from './reference/name.ts';
 import type { CommandSpec } from './commands/command.ts';
 import type { Problem } from './problem.ts';
+import { nearestNames } from './reference/name.ts';
 
 interface UsageFault {
   /** A code of the option parser, or `unknown command`. */
@@ -12,34 +12,58 @@ interface UsageFault {
   readonly words?: readonly string[];
 }
 
-export function usageProblem(fault: UsageFault, spec: CommandSpec | undefined, commands: readonly CommandSpec[]): Problem {
+export function usageProblem(
+  fault: UsageFault,
+  spec: CommandSpec | undefined,
+  commands: readonly CommandSpec[],
+): Problem {
   const quoted = /'([^']*)'/.exec(fault.word)?.[1] ?? fault.word;
   const optionWord = quoted.split(' ')[0] ?? quoted;
   switch (fault.kind) {
     case 'unknown command': {
       const names = commands.map((one) => one.name);
-      return usage(`"${fault.word}" is not a command`, nearestHint(fault.word, names, 'neckring --help lists them'));
+      return usage(
+        `"${fault.word}" is not a command`,
+        nearestHint(fault.word, names, 'neckring --help lists them'),
+      );
     }
     case 'commander.unknownOption': {
       const options = (spec?.options ?? []).map((one) => `--${one.name}`);
-      return usage(`${optionWord} is not an option of ${spec?.name}`, nearestHint(optionWord, options, `neckring ${spec?.name} --help lists them`));
+      return usage(
+        `${optionWord} is not an option of ${spec?.name}`,
+        nearestHint(optionWord, options, `neckring ${spec?.name} --help lists them`),
+      );
     }
     case 'commander.optionMissingArgument': {
       const option = spec?.options.find((one) => `--${one.name}` === optionWord);
-      return usage(`${optionWord} needs a value`, `give ${optionWord} ${option?.placeholder ?? ''}: ${option?.help ?? ''}`);
+      return usage(
+        `${optionWord} needs a value`,
+        `give ${optionWord} ${option?.placeholder ?? ''}: ${option?.help ?? ''}`,
+      );
     }
     case 'commander.missingArgument': {
       const word = spec?.words.find((one) => one.required);
-      return usage(`${spec?.name} needs ${word?.name ?? 'a word more'}`, word?.help ?? `see neckring ${spec?.name} --help`);
+      return usage(
+        `${spec?.name} needs ${word?.name ?? 'a word more'}`,
+        word?.help ?? `see neckring ${spec?.name} --help`,
+      );
     }
     case 'commander.excessArguments':
       return leftOver(fault.words ?? [], spec);
     default:
-      return usage(`this can't be read: ${(fault.words ?? []).join(' ')}`, `see neckring ${spec?.name} --help`);
+      return usage(
+        `this can't be read: ${(fault.words ?? []).join(' ')}`,
+        `see neckring ${spec?.name} --help`,
+      );
   }
 }
 
-const usage = (message: string, hint: string): Problem => ({ code: 'usage', severity: 'error', message, hint });
+const usage = (message: string, hint: string): Problem => ({
+  code: 'usage',
+  severity: 'error',
+  message,
+  hint,
+});
 
 function nearestHint(word: string, names: readonly string[], otherwise: string): string {
   const near = nearestNames(word, names, 2);
@@ -49,9 +73,13 @@ function nearestHint(word: string, names: readonly string[], otherwise: string):
 /** Words that belong to nothing: most often an amount with its name that lacks quotes. */
 function leftOver(words: readonly string[], spec: CommandSpec | undefined): Problem {
   const run = firstUnquotedRun(words, spec);
-  if (run) return usage(`"${run.left}" is left over`, `put quotes around the whole: --${run.option} "${run.whole}"`);
+  if (run)
+    return usage(`"${run.left}" is left over`, `put quotes around the whole: --${run.option} "${run.whole}"`);
   const extra = words.filter((word) => !word.startsWith('-')).join(' ');
-  return usage(`"${extra}" is more than ${spec?.name} takes`, `put quotes around what belongs together, and see neckring ${spec?.name} --help`);
+  return usage(
+    `"${extra}" is more than ${spec?.name} takes`,
+    `put quotes around what belongs together, and see neckring ${spec?.name} --help`,
+  );
 }
 
 function firstUnquotedRun(words: readonly string[], spec: CommandSpec | undefined) {

@@ -7,13 +7,13 @@ import type { Io } from '../io.ts';
 import { answerJson } from '../output/answer-json.ts';
 import { answerPage } from '../output/answer-page.ts';
 import { fail, isProblemError } from '../problem.ts';
+import { type Call, type Outcome, optionValue } from './command.ts';
 import { openBook } from './open-book.ts';
-import { type Call, type Outcome, valueOf } from './command.ts';
 import { wordSources } from './worded-sources.ts';
 
 export async function runCalculator(calculator: Calculator, call: Call, io: Io): Promise<Outcome> {
   const { book, sources } = await openBook(io);
-  const trial = valueOf(call, 'trial');
+  const trial = optionValue(call, 'trial');
   const record = call.flags.has('record');
   if (record && trial === undefined) fail('usage', '--record needs a trial to write into', 'add --trial N');
   const opened = trial === undefined ? undefined : await openTrialPicture(trial, io);
@@ -45,7 +45,8 @@ export async function withArithmetic<T>(calculate: () => T): Promise<T> {
   try {
     return calculate();
   } catch (thrown) {
-    if (!isProblemError(thrown) || !thrown.problems.some((one) => one.code === 'arithmetic-not-loaded')) throw thrown;
+    if (!isProblemError(thrown) || !thrown.problems.some((one) => one.code === 'arithmetic-not-loaded'))
+      throw thrown;
     await loadArithmetic();
     return calculate();
   }
@@ -67,12 +68,21 @@ async function recordAnswer(filed: FiledAnswer, trial: string, io: Io): Promise<
 
 /** `--emulsion-of 14` as the typed strength of that trial's emulsion. */
 async function emulsionOf(call: Call, io: Io): Promise<Readonly<Record<string, readonly string[]>>> {
-  const trial = valueOf(call, 'emulsion-of');
+  const trial = optionValue(call, 'emulsion-of');
   if (trial === undefined) return {};
   const { emulsionStrength } = await import('../calc/calculators/dose.ts');
   const { picture } = await openTrialPicture(trial, io);
   const strength = emulsionStrength(picture.mixture);
-  if ('why' in strength) return fail('not-in-trial', `trial ${trial} has no emulsion to take: ${strength.why}`, 'give --emulsion and --ratio');
+  if ('why' in strength)
+    return fail(
+      'not-in-trial',
+      `trial ${trial} has no emulsion to take: ${strength.why}`,
+      'give --emulsion and --ratio',
+    );
   const { emulsion, ratio, carrier } = strength.given;
-  return { emulsion: [emulsion.written], ratio: [`${ratio.left}:${ratio.right}`], carrier: [carrier.written] };
+  return {
+    emulsion: [emulsion.written],
+    ratio: [`${ratio.left}:${ratio.right}`],
+    carrier: [carrier.written],
+  };
 }

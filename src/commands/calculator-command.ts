@@ -21,7 +21,12 @@ export function calculatorCommand(calculator: Calculator): CommandSpec {
     group: 'Calculate',
     words: fields
       .filter(([, field]) => field.positional)
-      .map(([, field]) => ({ name: field.placeholder, help: field.help, many: field.many, isAmount: field.isAmount })),
+      .map(([, field]) => ({
+        name: field.placeholder,
+        help: field.help,
+        many: field.many,
+        isAmount: field.isAmount,
+      })),
     options: [...options, ...trialOptions(calculator), explainOption, jsonOption],
     examples: calculator.examples,
     load: async () => {
@@ -35,7 +40,13 @@ function trialOptions(calculator: Calculator): readonly OptionSpec[] {
   return [
     { name: 'trial', placeholder: 'TRIAL', help: 'take what is not typed from this trial' },
     ...(calculator.name === 'dose'
-      ? [{ name: 'emulsion-of', placeholder: 'TRIAL', help: 'take the strength of the emulsion from this trial' }]
+      ? [
+          {
+            name: 'emulsion-of',
+            placeholder: 'TRIAL',
+            help: 'take the strength of the emulsion from this trial',
+          },
+        ]
       : []),
     { name: 'record', help: 'write the answer into the trial of --trial' },
   ];

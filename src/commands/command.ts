@@ -47,7 +47,7 @@ export interface Call {
   readonly flags: ReadonlySet<string>;
 }
 
-export const valueOf = (call: Call, option: string): string | undefined => call.values[option]?.[0];
+export const optionValue = (call: Call, option: string): string | undefined => call.values[option]?.[0];
 
 /** What came of it. Text goes to stdout, problems and notes to stderr; with `--json` the envelope alone. */
 export interface Outcome {
@@ -62,5 +62,11 @@ export interface Outcome {
 export type Run = (call: Call, io: Io) => Promise<Outcome>;
 
 export const jsonOption: OptionSpec = { name: 'json', help: 'print one JSON object instead of text' };
-export const explainOption: OptionSpec = { name: 'explain', help: 'show the equation with the numbers in it, and the sources' };
-export const dryRunOption: OptionSpec = { name: 'dry-run', help: 'show what would be written and write nothing' };
+export const explainOption: OptionSpec = {
+  name: 'explain',
+  help: 'show the equation with the numbers in it, and the sources',
+};
+export const dryRunOption: OptionSpec = {
+  name: 'dry-run',
+  help: 'show what would be written and write nothing',
+};

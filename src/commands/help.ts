@@ -1,7 +1,7 @@
 /** Help, made from the same data as the commands. */
 
-import { type CommandSpec, commandGroups, type OptionSpec } from './command.ts';
 import type { Block, Page } from '../output/view.ts';
+import { type CommandSpec, commandGroups, type OptionSpec } from './command.ts';
 
 export const versionText = 'neckring 0.1.0\n';
 
@@ -16,7 +16,11 @@ export function overview(commands: readonly CommandSpec[]): Page {
     ];
   });
   return [
-    { kind: 'text', text: 'neckring: a formulation calculator and trial ledger for clear flavoured drinks', tone: 'strong' },
+    {
+      kind: 'text',
+      text: 'neckring: a formulation calculator and trial ledger for clear flavoured drinks',
+      tone: 'strong',
+    },
     { kind: 'heading', text: 'What to type first' },
     {
       kind: 'pairs',
@@ -36,12 +40,16 @@ export function commandHelp(spec: CommandSpec): Page {
     const name = word.many ? `${word.name} …` : word.name;
     return word.required ? name : `[${name}]`;
   });
-  const usage = ['neckring', spec.name, ...words, spec.options.length > 0 ? '[options]' : ''].filter(Boolean).join(' ');
+  const usage = ['neckring', spec.name, ...words, spec.options.length > 0 ? '[options]' : '']
+    .filter(Boolean)
+    .join(' ');
   return [
     { kind: 'text', text: `${usage}`, tone: 'strong' },
     { kind: 'text', text: `${spec.summary}. ${spec.about ?? ''}`.trim() },
     ...(spec.words.length > 0 ? [pairsOf(spec.words.map((word) => [`  ${word.name}`, word.help]))] : []),
-    ...(spec.options.length > 0 ? [pairsOf(spec.options.map((option) => [`  ${optionText(option)}`, optionHelp(option)]))] : []),
+    ...(spec.options.length > 0
+      ? [pairsOf(spec.options.map((option) => [`  ${optionText(option)}`, optionHelp(option)]))]
+      : []),
     { kind: 'heading', text: 'For example' },
     { kind: 'lines', lines: spec.examples.flatMap((one) => [`  neckring ${one.line}`, `      ${one.says}`]) },
   ];
@@ -52,4 +60,5 @@ const pairsOf = (pairs: readonly (readonly [string, string])[]): Block => ({ kin
 const optionText = (option: OptionSpec): string =>
   option.placeholder === undefined ? `--${option.name}` : `--${option.name} ${option.placeholder}`;
 
-const optionHelp = (option: OptionSpec): string => (option.many ? `${option.help} (may be given several times)` : option.help);
+const optionHelp = (option: OptionSpec): string =>
+  option.many ? `${option.help} (may be given several times)` : option.help;

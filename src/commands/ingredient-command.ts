@@ -5,7 +5,8 @@ import { type CommandSpec, jsonOption } from './command.ts';
 export const ingredientCommand: CommandSpec = {
   name: 'ingredient',
   summary: 'find an ingredient and see its figures with their sources',
-  about: 'One match is shown whole; several are listed. Without words, every name by its role. Inside a ledger your own ingredients are among them.',
+  about:
+    'One match is shown whole; several are listed. Without words, every name by its role. Inside a ledger your own ingredients are among them.',
   group: 'Look up',
   words: [{ name: 'WORDS', help: 'part of a name, another name for it, a CAS or an E number', many: true }],
   options: [jsonOption],

@@ -22,29 +22,50 @@ export async function runIngredient(call: Call, io: Io): Promise<Outcome> {
   return {
     exitCode: found.length === 0 ? 1 : 0,
     page: pageOf(words, found, near, sources),
-    json: envelope({ schema: 'ingredient@1', given: { words }, found: { ingredients: found.map((one) => entryJson(one, sources)) } }),
+    json: envelope({
+      schema: 'ingredient@1',
+      given: { words },
+      found: { ingredients: found.map((one) => entryJson(one, sources)) },
+    }),
   };
 }
 
 /** The one that is named exactly, else all that match. */
-function matches(words: string, entries: readonly BookEntry[], exact: BookEntry | undefined): readonly BookEntry[] {
+function matches(
+  words: string,
+  entries: readonly BookEntry[],
+  exact: BookEntry | undefined,
+): readonly BookEntry[] {
   if (exact) return [exact];
   const wanted = normaliseName(words);
   const own = entries.filter((entry) => entry.own && normaliseName(entry.name).includes(wanted));
   const ownNames = new Set(own.map((entry) => entry.name));
-  const builtIn = searchIngredients(words).flatMap((record) => entries.filter((entry) => entry.name === record.name));
+  const builtIn = searchIngredients(words).flatMap((record) =>
+    entries.filter((entry) => entry.name === record.name),
+  );
   return [...own, ...builtIn.filter((entry) => !ownNames.has(entry.name))];
 }
 
 function pageOf(words: string, found: readonly BookEntry[], near: readonly string[], sources: Sources): Page {
   const [first] = found;
   if (!first) {
-    const hint = near.length > 0 ? `Did you mean ${near.join(', ')}?` : 'neckring ingredient alone lists every name.';
+    const hint =
+      near.length > 0 ? `Did you mean ${near.join(', ')}?` : 'neckring ingredient alone lists every name.';
     return [{ kind: 'text', text: `Nothing is known by "${words}". ${hint}` }];
   }
   if (found.length === 1) return recordPage(first, sources);
   if (words === '') return byRole(found);
-  return [{ kind: 'table', columns: [{ head: 'name', align: 'left' }, { head: 'role', align: 'left' }, { head: 'also called', align: 'left' }], rows: found.map(listRow) }];
+  return [
+    {
+      kind: 'table',
+      columns: [
+        { head: 'name', align: 'left' },
+        { head: 'role', align: 'left' },
+        { head: 'also called', align: 'left' },
+      ],
+      rows: found.map(listRow),
+    },
+  ];
 }
 
 const listRow = (entry: BookEntry): readonly string[] => [
@@ -76,18 +97,27 @@ function recordPage(entry: BookEntry, sources: Sources): Page {
     { kind: 'pairs', pairs: facts },
     ...(contents.length === 0
       ? []
-      : [{ kind: 'pairs', pairs: contents.map((one) => [`  ${one.substance.name}`, partsText(one.massFraction)] as const) } as const]),
+      : [
+          {
+            kind: 'pairs',
+            pairs: contents.map((one) => [`  ${one.substance.name}`, partsText(one.massFraction)] as const),
+          } as const,
+        ]),
     ...figureBlocks(record.figures, sources),
     ...(record.notes?.length ? [{ kind: 'notes', mark: '-', notes: record.notes } as const] : []),
   ];
 }
 
 function figureBlocks(figures: BookEntry['record']['figures'], sources: Sources): Page {
-  const shown = Object.entries(figures).flatMap(([name, figure]) => (figure && isFigureName(name) ? [{ name, figure }] : []));
+  const shown = Object.entries(figures).flatMap(([name, figure]) =>
+    figure && isFigureName(name) ? [{ name, figure }] : [],
+  );
   if (shown.length === 0) return [];
   const notes = shown.flatMap(({ name, figure }) => [
     `${name}: ${sourceText(figure, sources)}`,
-    ...(figure.others ?? []).map((other) => `${name}, not used: ${figureText(name, other)}, ${sourceText(other, sources)}`),
+    ...(figure.others ?? []).map(
+      (other) => `${name}, not used: ${figureText(name, other)}, ${sourceText(other, sources)}`,
+    ),
   ]);
   return [
     { kind: 'pairs', pairs: shown.map(({ name, figure }) => [name, figureText(name, figure)]) },
@@ -99,14 +129,17 @@ const isFigureName = (name: string): name is FigureName => Object.hasOwn(figureU
 
 function figureText(name: FigureName, figure: Figure): string {
   const unit = figureUnits[name];
-  const range = figure.low !== undefined && figure.high !== undefined ? ` (${figure.low} to ${figure.high})` : '';
+  const range =
+    figure.low !== undefined && figure.high !== undefined ? ` (${figure.low} to ${figure.high})` : '';
   const at = figure.temperatureCelsius === undefined ? '' : ` at ${figure.temperatureCelsius} C`;
   return `${trimmedNumber(figure.value, 8)}${unit === '' ? '' : ` ${unit}`}${range}${at}`;
 }
 
 function sourceText(figure: Figure, sources: Sources): string {
   const words = sourceWords(figure.locator ? `${figure.source}#${figure.locator}` : figure.source, sources);
-  return [words, ...(figure.fromMemory ? ['from memory'] : []), ...(figure.note ? [figure.note] : [])].join('; ');
+  return [words, ...(figure.fromMemory ? ['from memory'] : []), ...(figure.note ? [figure.note] : [])].join(
+    '; ',
+  );
 }
 
 function entryJson(entry: BookEntry, sources: Sources): object {
@@ -121,7 +154,10 @@ function entryJson(entry: BookEntry, sources: Sources): object {
     ...(record.fold ? { fold: record.fold } : {}),
     ...(record.polymer ? { polymer: true } : {}),
     ...(record.potent ? { potent: true } : {}),
-    contains: entry.composition.map((one) => ({ substance: one.substance.name, massFraction: { value: one.massFraction, unit: '' } })),
+    contains: entry.composition.map((one) => ({
+      substance: one.substance.name,
+      massFraction: { value: one.massFraction, unit: '' },
+    })),
     figures: Object.entries(record.figures).flatMap(([name, figure]) =>
       figure && isFigureName(name) ? [{ figure: name, ...figureJson(name, figure, sources) }] : [],
     ),
@@ -133,7 +169,9 @@ function figureJson(name: FigureName, figure: Figure, sources: Sources): object 
     value: { value: figure.value, unit: figureUnits[name] },
     ...(figure.low === undefined ? {} : { low: { value: figure.low, unit: figureUnits[name] } }),
     ...(figure.high === undefined ? {} : { high: { value: figure.high, unit: figureUnits[name] } }),
-    ...(figure.temperatureCelsius === undefined ? {} : { temperature: { value: figure.temperatureCelsius, unit: 'C' } }),
+    ...(figure.temperatureCelsius === undefined
+      ? {}
+      : { temperature: { value: figure.temperatureCelsius, unit: 'C' } }),
     source: sourceWords(figure.locator ? `${figure.source}#${figure.locator}` : figure.source, sources),
     fromMemory: figure.fromMemory ?? false,
     ...(figure.note ? { note: figure.note } : {}),

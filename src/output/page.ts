@@ -9,12 +9,23 @@ export interface Sheet {
   readonly paint: Paint;
 }
 
-export function layOut(page: Page, sheet: Sheet): string {
-  const parts = page.map((block) => layOutBlock(block, sheet)).filter((lines) => lines.length > 0);
-  return parts.map((lines) => `${lines.join('\n')}\n`).join('\n');
+export async function layOut(page: Page, sheet: Sheet): Promise<string> {
+  const parts: string[] = [];
+  for (const block of page) {
+    const lines = block.kind === 'grid' ? await layOutWrapped(block, sheet) : layOutBlock(block, sheet);
+    if (lines.length > 0) parts.push(`${lines.join('\n')}\n`);
+  }
+  return parts.join('\n');
 }
 
-function layOutBlock(block: Block, sheet: Sheet): readonly string[] {
+type Grid = Extract<Block, { readonly kind: 'grid' }>;
+
+async function layOutWrapped(block: Grid, sheet: Sheet): Promise<readonly string[]> {
+  const { layOutGrid } = await import('./table.ts');
+  return layOutGrid({ ...block, ...sheet });
+}
+
+function layOutBlock(block: Exclude<Block, Grid>, sheet: Sheet): readonly string[] {
   const { width, paint } = sheet;
   switch (block.kind) {
     case 'heading':

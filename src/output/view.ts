@@ -22,6 +22,12 @@ export type Block =
       readonly columns: readonly Column[];
       readonly rows: readonly (readonly string[])[];
     }
+  /** A table with long text in its cells, wrapped to the width. */
+  | {
+      readonly kind: 'grid';
+      readonly columns: readonly Column[];
+      readonly rows: readonly (readonly string[])[];
+    }
   /** Text after a mark, wrapped and indented under it: cautions, sources, steps. */
   | {
       readonly kind: 'notes';

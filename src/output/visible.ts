@@ -3,7 +3,6 @@
  * paragraph separators, and the marks that turn the direction of writing.
  */
 
-// biome-ignore lint/suspicious/noControlCharactersInRegex: these are the characters looked for
 const unruly = /[\u0000-\u001f\u007f-\u009f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069\ufeff]/g;
 
 export function visible(text: string): string {

@@ -24,7 +24,6 @@ const empty = /[\p{Mn}\p{Me}\p{Cf}]/u;
 
 /** How many cells a text takes on a terminal: marks take none, East Asian signs two. */
 export function cellWidth(text: string): number {
-  // biome-ignore lint/suspicious/noControlCharactersInRegex: plain ASCII is the usual case
   if (/^[\x20-\x7e]*$/.test(text)) return text.length;
   let cells = 0;
   for (const sign of text) cells += empty.test(sign) ? 0 : wide.test(sign) ? 2 : 1;

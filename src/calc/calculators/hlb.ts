@@ -91,7 +91,7 @@ export const hlb = defineCalculator({
       );
     }
     const required = requiredHlb(given.oil, given.target, working);
-    const emulsifiers = given.emulsifier.map((item) => ({ item, hlb: valueOf(item, 'hlb', working) }));
+    const emulsifiers = given.emulsifier.map((item) => ({ item, hlb: hlbValue(item, 'hlb', working) }));
     const emulsifierMass = total(given.emulsifier, 'emulsifier');
     const blended =
       emulsifiers.reduce((sum, one) => sum + one.item.quantity.inner * one.hlb, 0) / emulsifierMass;
@@ -144,7 +144,7 @@ function requiredHlb(oils: readonly NamedItem[], target: number | undefined, wor
       'give --oil "2 g sweet orange oil" or --target 12',
     );
   const mass = total(oils, 'oil');
-  const valued = oils.map((item) => ({ item, hlb: valueOf(item, 'required hlb', working) }));
+  const valued = oils.map((item) => ({ item, hlb: hlbValue(item, 'required hlb', working) }));
   const required = valued.reduce((sum, one) => sum + one.item.quantity.inner * one.hlb, 0) / mass;
   working.line(
     'required HLB = sum of mass x required HLB / mass of oil',
@@ -153,7 +153,7 @@ function requiredHlb(oils: readonly NamedItem[], target: number | undefined, wor
   return required;
 }
 
-function valueOf(item: NamedItem, figure: 'hlb' | 'required hlb', working: Working): number {
+function hlbValue(item: NamedItem, figure: 'hlb' | 'required hlb', working: Working): number {
   const words = figure === 'hlb' ? 'HLB' : 'required HLB';
   if (item.value !== undefined) {
     working.cite(`${words} of ${item.name}`, 'given with the item');
