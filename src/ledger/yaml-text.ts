@@ -63,3 +63,14 @@ export function plainOrQuoted(text: string, indent: number): string {
 export function keyText(text: string): string {
   return singleLine(text);
 }
+
+/** Writes any text as a value or key inside a flow list or map, always on one line. */
+export function flowText(text: string): string {
+  const line = singleLine(text);
+  return line === text && /[,[\]{}]/.test(text) ? doubleQuoted(text) : line;
+}
+
+/** Writes any text in double quotes on one line: right in every place of a document. */
+export function quotedText(text: string): string {
+  return doubleQuoted(text);
+}

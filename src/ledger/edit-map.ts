@@ -1,0 +1,224 @@
+/** Setting a fact under a key, and adding keys to maps. */
+
+import { type Change, type Proposal, plainPage, type Refusal, refuse } from './edit.ts';
+import { changedAt, type Plain, plainFact, withKey } from './edit-facts.ts';
+import {
+  afterBlock,
+  beforeBlock,
+  columnOf,
+  contentEnd,
+  hasBlankAbove,
+  insertLines,
+  newlineOf,
+  type Splice,
+} from './edit-lines.ts';
+import {
+  isEmpty,
+  lastOffset,
+  type MapNode,
+  nodeAt,
+  type Page,
+  type PageNode,
+  type Pair,
+  type Path,
+  pairOf,
+  type TextNode,
+} from './edit-page.ts';
+import { type Fact, type FactValue, factLines, flowPair } from './fact-text.ts';
+import { flowText, plainOrQuoted, quotedText } from './yaml-text.ts';
+
+export interface NewKey {
+  readonly key: string;
+  /** Its lines, for the column in which the keys of the file begin. */
+  readonly lines: (column: number) => readonly string[];
+  readonly value: Plain;
+  readonly before: readonly string[];
+}
+
+/** A top-level key that is not there yet, set off by a blank line where the others are. */
+export function newKey(page: Page, { key, lines, value, before }: NewKey): Proposal {
+  const { text, root } = page;
+  const written = lines(columnOf(text, root.start));
+  const found = root.pairs.findIndex((pair) => before.includes(pair.key.text));
+  const position = found === -1 ? root.pairs.length : found;
+  const expected = changedAt(plainPage(page), [], withKey(position, key, value));
+  const next = root.pairs[position];
+  if (next) {
+    const place = beforeBlock(text, next.key.start);
+    const isSpaced = position > 0 && hasBlankAbove(text, place);
+    return { ways: [insertLines(text, place, isSpaced ? [...written, ''] : written)], expected };
+  }
+  const last = root.pairs.length > 1 ? root.pairs.at(-1) : undefined;
+  const isSpaced = last !== undefined && hasBlankAbove(text, beforeBlock(text, last.key.start));
+  const places = [contentEnd(text), text.length];
+  return {
+    ways: places.map((place) => insertLines(text, place, isSpaced ? ['', ...written] : written)),
+    expected,
+  };
+}
+
+const isInFlow = (page: Page, path: Path): boolean =>
+  path.some((_, length) => {
+    const node = nodeAt(page, path.slice(0, length));
+    return node !== undefined && node.kind !== 'text' && node.isFlow;
+  });
+
+/** The ways of writing a text over an old one: as it should be, else in double quotes. */
+function over(
+  page: Page,
+  node: TextNode,
+  text: string,
+  options: { isFlow: boolean; indent: number },
+): readonly Splice[] {
+  const old = page.text.slice(node.start, node.end);
+  const ending = /^[|>]/.test(old) ? (/(\r?\n)+$/.exec(old)?.[0] ?? '') : '';
+  const gap = isEmpty(node) && !/\s/.test(page.text.charAt(node.start - 1)) ? ' ' : '';
+  const newline = newlineOf(page.text);
+  const written = options.isFlow
+    ? flowText(text)
+    : plainOrQuoted(text, options.indent).replaceAll('\n', newline);
+  return [written, quotedText(text)].map((way) => ({
+    start: node.start,
+    end: node.end,
+    text: gap + way + ending,
+  }));
+}
+
+/**
+ * Replaces a text that stands in the file. What stands beside it on the line stays.
+ * Refuses   a path at which no text stands
+ */
+export const setScalar =
+  (path: Path, text: string): Change =>
+  (page): Proposal | Refusal => {
+    const node = nodeAt(page, path);
+    if (node?.kind !== 'text') {
+      return refuse(
+        'no-such-fact',
+        `there is no text at ${path.join(', ')}`,
+        'look at the file for what it holds',
+      );
+    }
+    const parent = nodeAt(page, path.slice(0, -1));
+    const key = parent?.kind === 'map' ? pairOf(parent, String(path.at(-1)))?.key : undefined;
+    const place = isEmpty(node) && key ? afterColon(page, key, node) : node;
+    const indent = columnOf(page.text, key?.start ?? node.start) + 2;
+    return {
+      ways: over(page, place, text, { isFlow: isInFlow(page, path), indent }),
+      expected: changedAt(plainPage(page), path, () => text),
+    };
+  };
+
+/** Where the value of a key with nothing after it goes. */
+function afterColon(page: Page, key: TextNode, node: TextNode): TextNode {
+  const colon = page.text.indexOf(':', key.end) + 1;
+  return colon === 0 ? node : { ...node, start: colon, end: colon };
+}
+
+/** The ways of putting facts at the end of a map, or after the pair at `position`. */
+export function waysIntoMap(
+  page: Page,
+  map: MapNode,
+  facts: readonly Fact[],
+  position = map.pairs.length,
+): readonly Splice[] {
+  const { text } = page;
+  const above = map.pairs[position - 1];
+  if (map.isFlow) return [intoFlowMap(map, facts, above)];
+  const column = columnOf(text, map.pairs[0]?.key.start ?? map.start);
+  const lines = factLines(facts, column);
+  const node = above && (isEmpty(above.value) ? above.key : above.value);
+  const ends = node ? [lastOffset(page, node), lastOffset(page, node, true)] : [map.start];
+  const isLast = position === map.pairs.length;
+  return ends.map((end) => {
+    // In between, a comment below the fact above belongs to the fact that follows it.
+    const place = isLast ? afterBlock(text, end, column) : afterBlock(text, end, Number.POSITIVE_INFINITY);
+    return insertLines(text, place, lines);
+  });
+}
+
+function intoFlowMap(map: MapNode, facts: readonly Fact[], above: Pair | undefined): Splice {
+  const written = facts.map(flowPair).join(', ');
+  if (above) {
+    const end = Math.max(above.key.end, above.value.end);
+    return { start: end, end, text: `, ${written}` };
+  }
+  return {
+    start: map.start + 1,
+    end: map.start + 1,
+    text: map.pairs.length > 0 ? ` ${written},` : ` ${written} `,
+  };
+}
+
+/** Facts as the value of a key that has nothing after it. */
+function under(page: Page, key: TextNode, facts: readonly Fact[]): readonly Splice[] {
+  const column = columnOf(page.text, key.start);
+  return [insertLines(page.text, afterBlock(page.text, key.end, column + 1), factLines(facts, column + 2))];
+}
+
+/**
+ * Adds a key at the end of the map at `path`, with the maps on the way where they are missing; where the key is
+ * there already with a text, the text is replaced.
+ * Input     `before`: for a new top-level key, the keys that it goes before
+ * Refuses   a path that leads through a text or a list, and a key that holds more than a text
+ */
+export const setKey =
+  (path: readonly string[], key: string, value: FactValue, before: readonly string[] = []): Change =>
+  (page): Proposal | Refusal => {
+    let node: PageNode = page.root;
+    let depth = 0;
+    for (const step of path) {
+      const pair = pairOf(node, step);
+      if (!pair || isEmpty(pair.value)) break;
+      node = pair.value;
+      depth += 1;
+    }
+    return place(page, {
+      at: path.slice(0, depth),
+      node,
+      fact: wrapped(path.slice(depth), [key, value]),
+      before,
+    });
+  };
+
+const wrapped = (path: readonly string[], fact: Fact): Fact =>
+  path.reduceRight((inner: Fact, step): Fact => [step, [inner]], fact);
+
+interface Placing {
+  readonly at: readonly string[];
+  readonly node: PageNode;
+  readonly fact: Fact;
+  readonly before: readonly string[];
+}
+
+function place(page: Page, { at, node, fact, before }: Placing): Proposal | Refusal {
+  const [key, value] = fact;
+  if (node.kind !== 'map') {
+    return refuse(
+      'not-a-map',
+      `\`${at.join(': ')}\` holds no facts`,
+      'write them below it as `key: value` lines',
+    );
+  }
+  const there = pairOf(node, key);
+  if (there) return replace(page, at, there, fact);
+  const plain = plainFact(value);
+  if (at.length === 0 && !node.isFlow) {
+    return newKey(page, { key, lines: (column) => factLines([fact], column), value: plain, before });
+  }
+  return {
+    ways: waysIntoMap(page, node, [fact]),
+    expected: changedAt(plainPage(page), at, withKey(node.pairs.length, key, plain)),
+  };
+}
+
+function replace(page: Page, at: readonly string[], pair: Pair, [key, value]: Fact): Proposal | Refusal {
+  if (typeof value === 'string' && pair.value.kind === 'text') return setScalar([...at, key], value)(page);
+  if (typeof value !== 'string' && isEmpty(pair.value)) {
+    return {
+      ways: under(page, pair.key, value),
+      expected: changedAt(plainPage(page), [...at, key], () => plainFact(value)),
+    };
+  }
+  return refuse('key-exists', `\`${key}\` holds something already`, 'change it in the file by hand');
+}
