@@ -1,0 +1,114 @@
+/** What the YAML library found wrong, in our words: one problem a line, the usual slips recognised first. */
+
+import type { CST } from 'yaml';
+import type { Problem } from '../problem.ts';
+import { type Finding, problemAt, type SourceText } from './places.ts';
+import { slipOn } from './slips.ts';
+import type { Span } from './tree.ts';
+
+export interface YamlError {
+  readonly code: string;
+  readonly pos: readonly [number, number];
+}
+
+interface Syntax {
+  readonly problems: readonly Problem[];
+  readonly isReadable: boolean;
+}
+
+/** Errors after which the tree still says what was meant, so that the rest of the file can be looked at. */
+const harmless: ReadonlySet<string> = new Set(['BAD_SCALAR_START', 'BLOCK_AS_IMPLICIT_KEY']);
+
+export function syntaxProblems(
+  source: SourceText,
+  tokens: readonly CST.Token[],
+  errors: readonly YamlError[],
+): Syntax {
+  const problems: Problem[] = [];
+  let isReadable = true;
+  for (const token of extraDocuments(tokens)) {
+    problems.push(token.type === 'directive' ? directive(source, token) : secondDocument(source, token));
+    isReadable = false;
+  }
+  const lines = new Set<number>();
+  for (const { code, pos } of [...errors].sort((left, right) => left.pos[0] - right.pos[0])) {
+    isReadable &&= harmless.has(code);
+    const { line } = source.placeAt({ start: pos[0], end: pos[1] });
+    if (lines.has(line)) continue;
+    lines.add(line);
+    problems.push(worded(source, { code, pos }));
+  }
+  return { problems, isReadable };
+}
+
+function extraDocuments(tokens: readonly CST.Token[]): readonly CST.Token[] {
+  const documents = tokens.filter((token) => token.type === 'document');
+  return [...tokens.filter((token) => token.type === 'directive'), ...documents.slice(1)];
+}
+
+function directive(source: SourceText, token: CST.Token): Problem {
+  const message = 'a line that begins with % gives orders to the reader of the file';
+  const finding = { code: 'directive', message, hint: 'delete the line' };
+  return problemAt(source, finding, { start: token.offset, end: token.offset + 1 });
+}
+
+function secondDocument(source: SourceText, token: CST.Token): Problem {
+  const finding = {
+    code: 'second-document',
+    message: 'a second document begins here',
+    hint: 'keep one in a file: delete the "---", or move what follows into a file of its own',
+  };
+  return problemAt(source, finding, { start: token.offset, end: token.offset + 3 });
+}
+
+function worded(source: SourceText, { code, pos }: YamlError): Problem {
+  const span = { start: pos[0], end: pos[1] };
+  const slip = slipOn(source, { code, span });
+  if (slip) return problemAt(source, slip.finding, slip.span);
+  return problemAt(source, { code: 'not-yaml', ...(words[code] ?? unread) }, clipped(source, span));
+}
+
+const clipped = ({ text }: SourceText, { start, end }: Span): Span => ({
+  start: Math.min(start, Math.max(0, text.trimEnd().length)),
+  end,
+});
+
+type Words = Omit<Finding, 'code' | 'severity'>;
+
+const unread: Words = {
+  message: 'this does not read as "word: value" or as "- item"',
+  hint: 'look for a missing colon, quote or bracket on this line or the one above',
+};
+
+const words: Readonly<Record<string, Words>> = {
+  BAD_INDENT: {
+    message: 'the line does not start in the column of the lines that it belongs with',
+    hint: 'start it right below them',
+  },
+  BAD_DQ_ESCAPE: {
+    message: 'a backslash inside double quotes begins a special character',
+    hint: 'write it twice, or use single quotes',
+  },
+  BAD_SCALAR_START: {
+    message: 'the text begins with a character that has a meaning of its own',
+    hint: 'put quotes around it',
+  },
+  BLOCK_AS_IMPLICIT_KEY: {
+    message: 'there is a second "word: value" on this line',
+    hint: 'put quotes around the text, or start a new line',
+  },
+  BLOCK_IN_FLOW: {
+    message: "lines of their own can't stand inside [ ] or { }",
+    hint: 'write the list as one "- " a line',
+  },
+  KEY_OVER_1024_CHARS: { message: 'the word before the colon is too long', hint: 'keep it short' },
+  MISSING_CHAR: {
+    message: 'something is missing here',
+    hint: 'close the quote or bracket, or add ": value"',
+  },
+  MULTILINE_IMPLICIT_KEY: {
+    message: 'the text before this colon runs over several lines',
+    hint: 'add the colon that is missing on the line above, or put quotes around the text',
+  },
+  TAB_AS_INDENT: { message: 'the line is indented with a tab', hint: 'use spaces' },
+};
