@@ -51,12 +51,21 @@ export function parseArithmetic(expression: string, offset = 0): Parsed<number> 
   }
   const value = loaded(expression);
   if (Number.isFinite(value)) return parsed(value + 0);
-  return isZeroDivision(expression)
-    ? refused('not-finite', `"${expression}" divides by zero`, 'write a divisor other than 0', span)
+  return expression.includes('/')
+    ? refused('not-finite', `"${expression}" comes to no finite number`, 'write a divisor other than 0', span)
     : notFinite(expression, span);
 }
 
-const isZeroDivision = (expression: string): boolean => expression.includes('/');
+/** Where a reader of an expression stands: how many parentheses are open, and whether a number comes next. */
+interface State {
+  readonly depth: number;
+  readonly wantsNumber: boolean;
+}
+
+interface Slip {
+  readonly message: string;
+  readonly hint: string;
+}
 
 /** What is wrong with an expression, found without evaluating it; undefined where nothing is. */
 export function arithmeticFault(expression: string, offset = 0): Parsed<never> | undefined {
@@ -67,50 +76,59 @@ export function arithmeticFault(expression: string, offset = 0): Parsed<never> |
       offset + expression.length,
     ]);
   }
-  let depth = 0;
-  let wantsNumber = true;
+  let state: State = { depth: 0, wantsNumber: true };
   let at = 0;
-  const fault = (message: string, hint: string, length = 1): Parsed<never> =>
-    refused('bad-arithmetic', message, hint, [
-      offset + at,
-      offset + Math.min(at + length, expression.length),
-    ]);
   token.lastIndex = 0;
   while (at < expression.length) {
-    const found = token.exec(expression)?.[0];
-    if (found === undefined) {
-      return fault(
-        `"${expression.charAt(at)}" can't stand in arithmetic`,
-        'use digits, + - * / and parentheses only',
-      );
-    }
-    const isNumber = startsWithDigit.test(found);
-    if (isNumber || found === '(') {
-      if (!wantsNumber) return fault(...missingOperator(expression, at, found), found.length);
-      wantsNumber = found === '(';
-      if (found === '(') depth += 1;
-      if (depth > deepestParentheses) {
-        return fault('the parentheses are too deep', `keep them to ${deepestParentheses} inside each other`);
-      }
-    } else if (found === ')') {
-      if (wantsNumber || depth === 0)
-        return fault('")" comes too soon', 'close what was opened, after a number');
-      depth -= 1;
-    } else if (found.trim() !== '') {
-      if (wantsNumber && (found === '*' || found === '/')) {
-        return fault(`"${found}" has no number before it`, 'put a number on each side of it');
-      }
-      wantsNumber = true;
-    }
+    const found = token.exec(expression)?.[0] ?? expression.charAt(at);
+    const next = step(found, state, expression.slice(0, at));
+    if ('message' in next) return badArithmetic(next, [offset + at, offset + at + found.length]);
+    state = next;
     at += found.length;
   }
-  if (depth > 0) return fault('a parenthesis is not closed', 'add ")"');
-  return wantsNumber ? fault('the arithmetic ends without a number', 'end it with a number') : undefined;
+  const slip = unfinished(state);
+  return slip && badArithmetic(slip, [offset, offset + at]);
 }
 
-function missingOperator(expression: string, at: number, found: string): readonly [string, string] {
-  const before = /(\d+)\s+$/u.exec(expression.slice(0, at))?.[1];
+const badArithmetic = ({ message, hint }: Slip, span: readonly [number, number]): Parsed<never> =>
+  refused('bad-arithmetic', message, hint, span);
+
+function step(found: string, state: State, before: string): State | Slip {
+  const { depth, wantsNumber } = state;
+  if (found.trim() === '') return state;
+  if (startsWithDigit.test(found)) {
+    return wantsNumber ? { depth, wantsNumber: false } : missingOperator(before, found);
+  }
+  if (found === '(') {
+    if (!wantsNumber) return missingOperator(before, found);
+    if (depth < deepestParentheses) return { depth: depth + 1, wantsNumber: true };
+    return {
+      message: 'the parentheses are too deep',
+      hint: `keep them to ${deepestParentheses} inside each other`,
+    };
+  }
+  if (found === ')') {
+    if (!wantsNumber && depth > 0) return { depth: depth - 1, wantsNumber: false };
+    return { message: '")" comes too soon', hint: 'close what was opened, after a number' };
+  }
+  if (!'+-*/'.includes(found)) {
+    return {
+      message: `"${found}" can't stand in arithmetic`,
+      hint: 'use digits, + - * / and parentheses only',
+    };
+  }
+  if (!wantsNumber || found === '-' || found === '+') return { depth, wantsNumber: true };
+  return { message: `"${found}" has no number before it`, hint: 'put a number on each side of it' };
+}
+
+function missingOperator(before: string, found: string): Slip {
+  const digits = /(\d+)\s+$/u.exec(before.slice(-20))?.[1];
   const hint =
-    before && /^\d{3}$/u.test(found) ? `write ${before}${found} without the space` : 'put + - * or / between';
-  return [`"${found}" follows a number with nothing between`, hint];
+    digits && /^\d{3}$/u.test(found) ? `write ${digits}${found} without the space` : 'put + - * or / between';
+  return { message: `"${found}" follows a number with nothing between`, hint };
+}
+
+function unfinished({ depth, wantsNumber }: State): Slip | undefined {
+  if (wantsNumber) return { message: 'the arithmetic ends without a number', hint: 'end it with a number' };
+  return depth > 0 ? { message: 'a parenthesis is not closed', hint: 'add ")"' } : undefined;
 }

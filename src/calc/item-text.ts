@@ -1,8 +1,10 @@
 /** An item as typed on the command line: `2 g polysorbate 80 @ 15`. */
 
 import { type Fault, type Parsed, parsed, refused } from '../problem.ts';
+import { readAmountHead } from './amount-head.ts';
+import { movedFault } from './moved-fault.ts';
 import { parseNumber } from './number.ts';
-import { parseQuantity, readAmountHead } from './parse-quantity.ts';
+import { parseQuantity } from './parse-quantity.ts';
 import type { Quantity } from './quantity.ts';
 import { unitWordsAt } from './unit-words.ts';
 
@@ -39,18 +41,27 @@ export function parseItemText(
   isKnownName: (name: string) => boolean,
   options: ItemOptions = {},
 ): Parsed<ItemText> {
-  const split = splitValue(text.trim());
+  const start = text.length - text.trimStart().length;
+  const item = readItem(text.trim(), isKnownName, options.amount === 'optional');
+  return item.ok ? item : { ok: false, fault: movedFault(item.fault, start) };
+}
+
+/** Text that begins as the name of a chemical does: `3-nonanone`, `2,3-butanedione`. */
+const startsWithLocant = (text: string): boolean => /^\d+(?:,\d+)*'*-[a-z(]/iu.test(text);
+const startsWithAmount = (text: string): boolean => /^[-+.\d]/u.test(text) && !startsWithLocant(text);
+
+function readItem(text: string, isKnownName: (name: string) => boolean, optional: boolean): Parsed<ItemText> {
+  const split = splitValue(text);
   if (!split.ok) return split;
   const { body, value } = split.value;
-  if (options.amount === 'optional' && isKnownName(body))
-    return parsed({ name: body, quantity: undefined, value });
-  const first = amountFirst(body);
+  const nameAlone: Parsed<ItemText> = parsed({ name: body, quantity: undefined, value });
+  if (optional && isKnownName(body)) return nameAlone;
+  const first = amountFirst(body, isKnownName);
   if (first.ok) return parsed({ ...first.value, value });
   if (first.fault.code === 'arithmetic-not-loaded') return first;
   const last = amountLast(body, isKnownName);
   if (last) return last.ok ? parsed({ ...last.value, value }) : last;
-  if (options.amount === 'optional' && !/^[-+.\d]/u.test(body))
-    return parsed({ name: body, quantity: undefined, value });
+  if (optional && !startsWithAmount(body)) return nameAlone;
   return { ok: false, fault: itemFault(body, first.fault) };
 }
 
@@ -81,26 +92,22 @@ function splitValue(text: string): Parsed<{ readonly body: string; readonly valu
   return refused('at-sign', `"${wordsAfter[2]}" stands after the value`, hint, span);
 }
 
-function amountFirst(body: string): Parsed<NamedAmount> {
+function amountFirst(body: string, isKnownName: (name: string) => boolean): Parsed<NamedAmount> {
   const head = readAmountHead(body);
   if (!head.ok) return head;
   const { rest, restAt, typed } = head.value;
-  const words = rest.split(/\s+/u).filter((word) => word !== '');
+  if (isKnownName(rest))
+    return refused('no-unit', `"${typed}" has no unit`, `write "${typed} g ${rest}"`, [0, restAt]);
+  const words = rest.split(/\s+/u);
   const count = Math.max(1, unitWordsAt(words, 0));
-  const unit = words.slice(0, count).join(' ');
-  const quantity = parseQuantity(`${typed} ${unit}`.trim());
-  if (!quantity.ok) return { ok: false, fault: unspaced(quantity.fault) };
+  const unitEnd = new RegExp(`^(?:\\S+\\s*){0,${count}}`, 'u').exec(rest)?.[0].length ?? 0;
+  const quantity = parseQuantity(body.slice(0, restAt + unitEnd));
+  if (!quantity.ok) return quantity;
   const name = words.slice(count).join(' ');
   if (name === '')
-    return refused('no-name', `"${body}" names nothing`, `write "${body} NAME"`, [restAt, body.length]);
-  return parsed({
-    name,
-    quantity: { ...quantity.value, written: body.slice(0, body.length - name.length).trim() },
-  });
+    return refused('no-name', `"${body}" names nothing`, `write "${body} NAME"`, [0, body.length]);
+  return parsed({ name, quantity: quantity.value });
 }
-
-/** The fault without its offsets, which belong to another text. */
-const unspaced = ({ code, message, hint }: Fault): Fault => ({ code, message, hint });
 
 /** The name first, where what stands before the amount is a known name: the longest such name. */
 function amountLast(body: string, isKnownName: (name: string) => boolean): Parsed<NamedAmount> | undefined {
@@ -117,7 +124,7 @@ function amountLast(body: string, isKnownName: (name: string) => boolean): Parse
 
 /** The fault of amount first, or the order mended where the amount stands last after an unknown name. */
 function itemFault(body: string, fault: Fault): Fault {
-  if (/^[-+.\d]/u.test(body) || !['no-amount', 'unit-first'].includes(fault.code)) return fault;
+  if (startsWithAmount(body) || /^[(@%*]/u.test(body)) return fault;
   const any = amountLast(body, () => true);
   const hint = any?.ok
     ? `write the amount first: "${any.value.quantity.written} ${any.value.name}"`

@@ -41,7 +41,7 @@ const isNotFiniteWord = (text: string): boolean => /^[+-]?(?:nan|inf|infinity|âˆ
 
 function notANumber(typed: string, span: readonly [number, number]): Parsed<never> {
   if (/^[+-]/u.test(typed) && signedAlone.test(typed)) {
-    return refused('negative-number', `"${typed}" has a sign`, `write ${typed.slice(1)}`, span);
+    return refused('signed-number', `"${typed}" has a sign`, `write ${typed.slice(1)}`, span);
   }
   if (/^\d+\.$/u.test(typed)) {
     return refused('not-a-number', `"${typed}" ends in a point`, `write ${typed.slice(0, -1)}`, span);

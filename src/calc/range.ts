@@ -1,6 +1,7 @@
 /** Aims such as `2.9 to 3.2`, `at least 4.3 g/L`, `330 mL`. */
 
 import { type Parsed, parsed, refused } from '../problem.ts';
+import { movedFault } from './moved-fault.ts';
 import { commaFault, isBareNumber, parseNumber } from './number.ts';
 import { parseQuantity } from './parse-quantity.ts';
 import type { Dimension, Quantity } from './quantity.ts';
@@ -18,7 +19,8 @@ export interface Range {
   readonly written: string;
 }
 
-type Kinds = readonly (Dimension | 'number')[] | undefined;
+type Kinds = readonly (Dimension | 'number')[];
+type Span = readonly [number, number];
 
 /**
  * A range, one side of one, or one figure.
@@ -29,23 +31,30 @@ type Kinds = readonly (Dimension | 'number')[] | undefined;
  * Refuses   sides in the wrong order or of different kinds; dashes and signs for words; what `parseQuantity` refuses
  * Example   parseRange('4.3 to 4.7 g/L') -> low 4.3 g/L, high 4.7 g/L
  */
-export function parseRange(text: string, accepted?: readonly (Dimension | 'number')[]): Parsed<Range> {
+export function parseRange(text: string, accepted?: Kinds): Parsed<Range> {
   const written = text.trim();
-  const slip = slipFault(written);
+  const start = text.length - text.trimStart().length;
+  const span: Span = [start, start + written.length];
+  const slip = slipFault(written, span);
   if (slip) return slip;
-  const side = /^at\s+(least|most)\s+(.+)$/iu.exec(written);
-  if (side) {
-    const bound = parseBound(side[2] ?? '', accepted);
+  const [, sideWords = '', side, figure = ''] = /^(at\s+(least|most)\s+)(.+)$/iu.exec(written) ?? [];
+  if (side !== undefined) {
+    const bound = parseBound({ text: figure, at: start + sideWords.length, accepted });
     if (!bound.ok) return bound;
-    return parsed(
-      side[1]?.toLowerCase() === 'least' ? { low: bound.value, written } : { high: bound.value, written },
-    );
+    const key = side.toLowerCase() === 'least' ? 'low' : 'high';
+    return parsed({ [key]: bound.value, written });
   }
   const [low = '', high, more] = written.split(/\s+to\s+/iu);
-  if (more !== undefined)
-    return refused('not-a-range', `"${written}" says "to" twice`, 'write two figures: 2.9 to 3.2');
-  if (high !== undefined) return between({ low, high, written, accepted });
-  const exact = parseBound(low, accepted);
+  if (more !== undefined) {
+    return refused(
+      'not-a-range',
+      `"${written}" says "to" twice`,
+      'write two figures, such as 2.9 to 3.2',
+      span,
+    );
+  }
+  if (high !== undefined) return between({ low, high, written, span, accepted });
+  const exact = parseBound({ text: low, at: start, accepted });
   return exact.ok ? parsed({ exact: exact.value, written }) : exact;
 }
 
@@ -53,72 +62,80 @@ interface Sides {
   readonly low: string;
   readonly high: string;
   readonly written: string;
-  readonly accepted: Kinds;
+  readonly span: Span;
+  readonly accepted: Kinds | undefined;
 }
 
-function between({ low, high, written, accepted }: Sides): Parsed<Range> {
-  const upper = parseBound(high, accepted);
+function between({ low, high, written, span, accepted }: Sides): Parsed<Range> {
+  const upper = parseBound({ text: high, at: span[1] - high.length, accepted });
   if (!upper.ok) return upper;
-  const sharesUnit = isBareNumber(low.trim()) && upper.value.unit !== '';
-  const lower = parseBound(sharesUnit ? `${low.trim()} ${upper.value.unit}` : low, accepted);
+  const sharesUnit = isBareNumber(low) && upper.value.unit !== '';
+  const lowText = sharesUnit ? `${low} ${upper.value.unit}` : low;
+  const lower = parseBound({ text: lowText, at: span[0], accepted });
   if (!lower.ok) return lower;
   if (lower.value.dimension !== upper.value.dimension) {
-    return refused(
-      'not-a-range',
-      `"${written}" has sides of different kinds`,
-      'give both sides in units of one kind',
-    );
+    const hint = 'give both sides in units of one kind';
+    return refused('not-a-range', `"${written}" has sides of different kinds`, hint, span);
   }
   if (lower.value.inner > upper.value.inner) {
-    const lowText = lower.value.unit === upper.value.unit ? `${upper.value.value}` : upper.value.written;
-    const hint = `write ${lowText} to ${lower.value.written}`;
-    return refused('reversed-range', `"${written}" runs from high to low`, hint);
+    const first = sharesUnit ? `${upper.value.value}` : upper.value.written;
+    const hint = `write ${first} to ${lower.value.written}`;
+    return refused('reversed-range', `"${written}" runs from high to low`, hint, span);
   }
   return parsed({ low: lower.value, high: upper.value, written });
 }
 
-/** One side: a quantity, or a plain number where those are wanted. */
-function parseBound(text: string, accepted: Kinds): Parsed<Bound> {
-  const typed = text.trim();
-  const kinds = accepted?.filter((kind) => kind !== 'number');
-  const takesNumber = !accepted || accepted.includes('number');
-  if (takesNumber && isBareNumber(typed)) {
-    const number = parseNumber(typed);
-    if (!number.ok) return number;
-    return parsed({
-      value: number.value,
-      unit: '',
-      dimension: 'number',
-      inner: number.value,
-      written: typed,
-    });
-  }
-  if (kinds?.length !== 0) return parseQuantity(typed, kinds);
-  return numberWanted(typed);
+interface BoundText {
+  readonly text: string;
+  /** Where it begins in the whole text. */
+  readonly at: number;
+  readonly accepted: Kinds | undefined;
 }
 
-function numberWanted(typed: string): Parsed<never> {
-  const quantity = parseQuantity(typed);
-  if (!quantity.ok && quantity.fault.code === 'arithmetic-not-loaded') return quantity;
-  const span: readonly [number, number] = [0, typed.length];
+/** One side: a quantity, or a plain number where those are wanted. */
+function parseBound({ text, at, accepted }: BoundText): Parsed<Bound> {
+  const kinds = accepted?.filter((kind) => kind !== 'number');
+  const takesNumber = !accepted || accepted.includes('number');
+  const bound = takesNumber && isBareNumber(text) ? plainNumber(text) : quantityOrWord(text, kinds);
+  return bound.ok ? bound : { ok: false, fault: movedFault(bound.fault, at) };
+}
+
+function plainNumber(text: string): Parsed<Bound> {
+  const number = parseNumber(text);
+  if (!number.ok) return number;
+  return parsed({ value: number.value, unit: '', dimension: 'number', inner: number.value, written: text });
+}
+
+function quantityOrWord(text: string, kinds: readonly Dimension[] | undefined): Parsed<Bound> {
+  if (kinds?.length === 0) return numberWanted(text);
+  const quantity = parseQuantity(text, kinds);
+  if (quantity.ok || quantity.fault.code !== 'no-amount') return quantity;
+  const hint = 'write 2.9 to 3.2, at least 2.9 or at most 3.2, with the unit after it';
+  return refused('not-a-range', `"${text}" is not a range`, hint, [0, text.length]);
+}
+
+function numberWanted(text: string): Parsed<never> {
+  const quantity = parseQuantity(text);
+  const span: Span = [0, text.length];
   if (quantity.ok) {
-    const hint = `give a number without a unit: ${quantity.value.value}`;
-    return refused('wrong-kind', `"${typed}" has a unit`, hint, span);
+    const hint = `write the number alone: ${quantity.value.value}`;
+    return refused('wrong-kind', `"${text}" has a unit`, hint, span);
   }
+  if (quantity.fault.code === 'arithmetic-not-loaded') return quantity;
   return refused(
     'not-a-number',
-    `"${typed}" is not a number`,
+    `"${text}" is not a number`,
     'write a number without a unit, such as 3.0',
     span,
   );
 }
 
-function slipFault(written: string): Parsed<never> | undefined {
-  const span: readonly [number, number] = [0, written.length];
+function slipFault(written: string, span: Span): Parsed<never> | undefined {
   if (written === '') return refused('no-range', 'there is no figure', 'write one, such as 2.9 to 3.2', span);
-  const dash = /^([\d.]+)\s*([^\s\d.]*[^\s\d.]?)\s*(?:-|–|—|\.\.+)\s*([\d.]+.*)$/u.exec(written);
-  if (dash && !/[*+/(]/u.test(written)) {
-    const hint = `write ${[dash[1], dash[2]].filter((part) => part !== '').join(' ')} to ${dash[3]}`;
+  const spaced = written.replace(/\s+/gu, ' ');
+  const dash = /^([\d.]+(?![eE][-+]\d) ?[^\d (*+]*) ?(?:-|–|—|\.\.+) ?([\d.]+.*)$/u.exec(spaced);
+  if (dash) {
+    const hint = `write ${dash[1]?.trim()} to ${dash[2]}`;
     return refused('not-a-range', `"${written}" has a dash for "to"`, hint, span);
   }
   const sign = /^(<=?|>=?|≤|≥)\s*(.+)$/u.exec(written);
@@ -129,5 +146,5 @@ function slipFault(written: string): Parsed<never> | undefined {
   if (/±|\+\/-|\+-/u.test(written)) {
     return refused('not-a-range', `"${written}" has a ± in it`, 'write both ends, such as 2.9 to 3.2', span);
   }
-  return commaFault(written, 0, '');
+  return commaFault(written, span[0], '');
 }

@@ -82,8 +82,10 @@ export function parseThrow(text: string): Parsed<Throw> {
 }
 
 function doubtfulThrow(typed: string, syrup: number, other: number): Parsed<never> {
-  const readings = [`${syrup}+${other} (${syrup} of syrup and ${other} of water)`];
-  if (other > syrup) readings.push(`${syrup}+${other - syrup} (${syrup} of syrup in ${other} of drink)`);
-  const message = `"${typed}" may be read in two ways`;
-  return refused('doubtful-throw', message, `write ${readings.join(' or ')}`, [0, typed.length]);
+  const span: readonly [number, number] = [0, typed.length];
+  const onTop = `${syrup}+${other} (${syrup} of syrup and ${other} of water)`;
+  if (!(other > syrup)) return refused('not-a-throw', `"${typed}" is not a throw`, `write ${onTop}`, span);
+  const water = Number((other - syrup).toPrecision(12));
+  const inAll = `${syrup}+${water} (${syrup} of syrup in ${other} of drink)`;
+  return refused('doubtful-throw', `"${typed}" may be read in two ways`, `write ${onTop} or ${inAll}`, span);
 }

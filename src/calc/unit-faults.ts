@@ -50,11 +50,13 @@ const mends: ReadonlyMap<string, string> = new Map([
   ['€/L', 'EUR/L'],
   ['£/kg', 'GBP/kg'],
   ['£/L', 'GBP/L'],
-  ['month', 'd'],
-  ['months', 'd'],
-  ['year', 'd'],
-  ['years', 'd'],
 ]);
+
+/** Months and years differ in length. */
+const longTimes = /^(?:months?|years?|yrs?)$/iu;
+
+/** Whether words that are no unit have a mend of their own, so that no part of them is taken for a unit. */
+export const hasOwnMend = (text: string): boolean => mends.has(text);
 
 export const isDoubtfulUnit = (text: string): boolean => doubtfulUnits.has(text.toLowerCase());
 
@@ -73,6 +75,9 @@ export function unitFault({ word, number, span }: UnitSlip): Parsed<never> {
     const choices = exact.map((symbol) => `${number} ${symbol}`).join(' or ');
     return refused('doubtful-unit', `"${word}" is not the same everywhere`, `write ${choices}`, span);
   }
+  if (longTimes.test(word)) {
+    return refused('unknown-unit', `"${word}" has no fixed length`, 'count it in days, such as 30 d', span);
+  }
   const mend = mends.get(word) ?? caseMend(word) ?? nearestUnit(word);
   const hint = mend ? `write ${number} ${mend}, if that is meant` : 'use a unit such as g, mL, %, ppm or g/L';
   return refused('unknown-unit', `"${word}" is not a unit`, hint, span);
@@ -89,7 +94,7 @@ function caseMend(word: string): string | undefined {
 
 /** The unit whose symbol or spelling takes the fewest changes to reach, where few are needed. */
 export function nearestUnit(word: string): string | undefined {
-  const most = word.length <= 2 ? 1 : 2;
+  const most = word.length <= 4 ? 1 : 2;
   const ranked = units
     .map((unit) => ({
       symbol: unit.symbol,
