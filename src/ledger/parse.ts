@@ -14,6 +14,8 @@ export interface LedgerDocument {
   readonly problems: readonly Problem[];
   /** False where the text is no YAML, so that its tree means nothing. */
   readonly isReadable: boolean;
+  /** Lines whose syntax is wrong: what else looks wrong on them only follows from that. */
+  readonly muted: ReadonlySet<number>;
 }
 
 const mostErrorTokens = 20;
@@ -36,15 +38,54 @@ const nothing: TreeNode = { kind: 'empty', start: 0, end: 0 };
 export function parseDocument(file: string, text: string): LedgerDocument {
   const source = sourceText(file, text);
   const refusal = guardText(file, text);
-  if (refusal) return { source, root: nothing, problems: [refusal], isReadable: false };
+  if (refusal) return { source, root: nothing, problems: [refusal], isReadable: false, muted: none };
   const tokens = tokensOf(text);
   const composed = compose(tokens, text.length);
-  const { problems, isReadable } = syntaxProblems(source, tokens, composed.errors);
-  if (!isReadable) return { source, root: nothing, problems, isReadable };
-  const found = [...problems];
-  const root = walkTree(source, composed.contents, found);
-  return { source, root, problems: found, isReadable };
+  if (composed.errors.length === 0 && composed.count === 1 && tokens[0]?.type !== 'directive') {
+    const problems: Problem[] = [];
+    return {
+      source,
+      root: walkTree(source, composed.contents, problems),
+      problems,
+      isReadable: true,
+      muted: none,
+    };
+  }
+  return withErrors(source, tokens, composed);
 }
+
+const none: ReadonlySet<number> = new Set();
+
+/** The problems of a text that is not quite YAML, and its tree where that can still be trusted. */
+function withErrors(source: SourceText, tokens: readonly CST.Token[], first: Composed): LedgerDocument {
+  const problems: Problem[] = [];
+  let { tokens: read, composed } = { tokens, composed: first };
+  let { text } = source;
+  for (let round = 0; ; round += 1) {
+    const found = syntaxProblems({ ...source, text }, read, composed.errors);
+    for (const problem of found.problems) if (isNewLine(problems, problem)) problems.push(problem);
+    const muted = new Set(problems.flatMap(({ place }) => (place ? [place.line] : [])));
+    if (!found.isReadable) return { source, root: nothing, problems, isReadable: false, muted };
+    if (found.masks.length === 0 || round === mostRounds || text.length > largestReread)
+      return {
+        source,
+        root: walkTree(source, composed.contents, problems),
+        problems,
+        isReadable: true,
+        muted,
+      };
+    for (const { at, character } of found.masks) text = text.slice(0, at) + character + text.slice(at + 1);
+    read = tokensOf(text);
+    composed = compose(read, text.length);
+  }
+}
+
+const isNewLine = (problems: readonly Problem[], { place }: Problem): boolean =>
+  problems.every((problem) => problem.place?.line !== place?.line);
+
+/** How often a text is read again without the characters that slipped in, and up to which length. */
+const mostRounds = 12;
+const largestReread = 32 * 1024;
 
 function tokensOf(text: string): readonly CST.Token[] {
   const tokens: CST.Token[] = [];
@@ -60,6 +101,8 @@ function tokensOf(text: string): readonly CST.Token[] {
 interface Composed {
   readonly contents: unknown;
   readonly errors: readonly YamlError[];
+  /** How many documents there were. */
+  readonly count: number;
 }
 
 function compose(tokens: readonly CST.Token[], length: number): Composed {
@@ -72,5 +115,5 @@ function compose(tokens: readonly CST.Token[], length: number): Composed {
     count += 1;
     errors.push(...document.errors);
   }
-  return { contents, errors };
+  return { contents, errors, count };
 }

@@ -11,34 +11,46 @@ export interface YamlError {
   readonly pos: readonly [number, number];
 }
 
+export interface Mask {
+  readonly at: number;
+  readonly character: string;
+}
+
 interface Syntax {
   readonly problems: readonly Problem[];
+  /** False where the tree can't be trusted. */
   readonly isReadable: boolean;
+  /** Characters that, put in place of those that slipped in, let the rest of the file be read. */
+  readonly masks: readonly Mask[];
 }
 
 /** Errors after which the tree still says what was meant, so that the rest of the file can be looked at. */
-const harmless: ReadonlySet<string> = new Set(['BAD_SCALAR_START', 'BLOCK_AS_IMPLICIT_KEY']);
+const harmless: ReadonlySet<string> = new Set(['BAD_SCALAR_START']);
 
 export function syntaxProblems(
   source: SourceText,
   tokens: readonly CST.Token[],
   errors: readonly YamlError[],
 ): Syntax {
-  const problems: Problem[] = [];
-  let isReadable = true;
-  for (const token of extraDocuments(tokens)) {
-    problems.push(token.type === 'directive' ? directive(source, token) : secondDocument(source, token));
-    isReadable = false;
+  const [extra] = extraDocuments(tokens);
+  if (extra) {
+    const problem = extra.type === 'directive' ? directive(source, extra) : secondDocument(source, extra);
+    return { problems: [problem], isReadable: false, masks: [] };
   }
+  const problems: Problem[] = [];
+  const masks: Mask[] = [];
+  let isReadable = true;
   const lines = new Set<number>();
   for (const { code, pos } of [...errors].sort((left, right) => left.pos[0] - right.pos[0])) {
-    isReadable &&= harmless.has(code);
     const { line } = source.placeAt({ start: pos[0], end: pos[1] });
+    const slip = slipOn(source, code, { start: pos[0], end: pos[1] });
+    if (slip?.mask !== undefined) masks.push({ at: slip.span.start, character: slip.mask });
+    else isReadable &&= harmless.has(code);
     if (lines.has(line)) continue;
     lines.add(line);
-    problems.push(worded(source, { code, pos }));
+    problems.push(slip ? problemAt(source, slip.finding, slip.span) : worded(source, { code, pos }));
   }
-  return { problems, isReadable };
+  return { problems, isReadable, masks };
 }
 
 function extraDocuments(tokens: readonly CST.Token[]): readonly CST.Token[] {
@@ -63,8 +75,6 @@ function secondDocument(source: SourceText, token: CST.Token): Problem {
 
 function worded(source: SourceText, { code, pos }: YamlError): Problem {
   const span = { start: pos[0], end: pos[1] };
-  const slip = slipOn(source, { code, span });
-  if (slip) return problemAt(source, slip.finding, slip.span);
   return problemAt(source, { code: 'not-yaml', ...(words[code] ?? unread) }, clipped(source, span));
 }
 

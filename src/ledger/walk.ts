@@ -3,6 +3,8 @@
 import { isAlias, isMap, isScalar, isSeq, type Node as YamlNode } from 'yaml';
 import type { Problem } from '../problem.ts';
 import { type Finding, problemAt, type SourceText } from './places.ts';
+import { markFinding } from './slips.ts';
+import { listCommas, mapCommas } from './slips-comma.ts';
 import type { ListNode, MapEntry, MapNode, Span, TextNode, TextStyle, TreeNode } from './tree.ts';
 
 interface Walk {
@@ -26,12 +28,15 @@ function treeNode(walk: Walk, node: unknown, emptyAt: number): TreeNode {
     const [start, end] = spanOf(node, emptyAt);
     const text = typeof node.value === 'string' ? node.value : '';
     if (text === '' && start === end) return { kind: 'empty', start, end };
+    if (text.includes(' - ') && start + text.length <= end) refuseSwallowedDash(walk, start, end, node.type);
     return textNode(walk.source.text, text, node.type, start, end);
   }
   if (isMap(node)) return mapNode(walk, node);
   if (isSeq(node)) {
     refuseProperties(walk, node);
     const items = node.items.map((item) => treeNode(walk, item, emptyAt));
+    for (const slip of node.flow === true ? listCommas(walk.source.text, items) : [])
+      refuse(walk, slip.finding, slip.span);
     const list: ListNode = {
       kind: 'list',
       items,
@@ -42,7 +47,7 @@ function treeNode(walk: Walk, node: unknown, emptyAt: number): TreeNode {
   }
   if (isAlias(node)) {
     const [start, end] = spanOf(node, emptyAt);
-    refuse(walk, aliasFinding(walk.source.text.slice(start, end)), { start, end });
+    refuseSign(walk, '*', start);
     return { kind: 'text', text: walk.source.text.slice(start, end), start, end, style: 'plain' };
   }
   return { kind: 'empty', start: emptyAt, end: emptyAt };
@@ -84,6 +89,7 @@ function mapNode(walk: Walk, node: YamlMap): MapNode {
     if (isGoodKey(walk, key)) entries.push({ key, value });
   }
   refuseDuplicates(walk, entries);
+  for (const slip of node.flow === true ? mapCommas(entries) : []) refuse(walk, slip.finding, slip.span);
   const last = entries.at(-1);
   return { kind: 'map', entries, flow: node.flow === true, ...collection(node, last && lastOf(last)) };
 }
@@ -160,23 +166,37 @@ function refuseDuplicates(walk: Walk, entries: readonly MapEntry[]): void {
   }
 }
 
+/** An anchor or a tag before a value. */
 function refuseProperties(walk: Walk, node: Ranged): void {
   if (node.anchor === undefined && node.tag === undefined) return;
-  const { text } = walk.source;
   const [start] = spanOf(node, 0);
   const sign = node.anchor === undefined ? '!' : '&';
-  const at = text.lastIndexOf(sign, start);
-  const word = /^\S+/u.exec(text.slice(at, start))?.[0] ?? sign;
-  refuse(walk, signFinding(sign, word), {
-    start: at < 0 ? start : at,
-    end: (at < 0 ? start : at) + word.length,
-  });
+  refuseSign(walk, sign, Math.max(0, walk.source.text.lastIndexOf(sign, start)));
 }
 
-const aliasFinding = (word: string): Finding => signFinding('*', word);
+const signCodes = { '*': 'alias', '&': 'anchor', '!': 'tag' } as const;
 
-function signFinding(sign: '*' | '&' | '!', word: string): Finding {
-  const names = { '*': 'alias', '&': 'anchor', '!': 'tag' } as const;
-  const message = `"${word}" begins with ${sign}, which has a meaning of its own here`;
-  return { code: names[sign], message, hint: 'put quotes around the whole value, or leave the sign out' };
+function refuseSign(walk: Walk, sign: '*' | '&' | '!', at: number): void {
+  const rest =
+    /^.[^\r\n#]*/u
+      .exec(walk.source.text.slice(at, at + 200))?.[0]
+      .slice(1)
+      .trim() ?? '';
+  const finding = markFinding(sign, rest);
+  const code = /^[\d.]/u.test(rest) ? finding.code : signCodes[sign];
+  refuse(walk, { ...finding, code }, { start: at, end: at + 1 });
+}
+
+/** A dash a little too far to the right goes on the text above it. */
+function refuseSwallowedDash(walk: Walk, start: number, end: number, type: string | undefined): void {
+  if (type !== 'PLAIN') return;
+  const found = /\n[ \t]*(-) /u.exec(walk.source.text.slice(start, end));
+  if (!found) return;
+  const at = start + found.index + found[0].length - 2;
+  const finding = {
+    code: 'indent',
+    message: 'this line reads on the text above it',
+    hint: 'start the dash in the column of the dashes above, or put quotes around the whole text',
+  };
+  refuse(walk, finding, { start: at, end: at + 1 });
 }
