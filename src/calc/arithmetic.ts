@@ -18,7 +18,7 @@ export async function loadArithmetic(): Promise<void> {
 }
 
 const token = new RegExp(`${numberPattern}|[-+*/()]|\\s+`, 'uy');
-const startsWithDigit = /^[.\d]/u;
+const startsWithDigit = /^\.?\d/u;
 
 /** How many characters at the head of a text are numbers, operators, parentheses and the spaces among them. */
 export function arithmeticLength(text: string): number {
