@@ -1,6 +1,6 @@
 /** The YAML library's nodes as our tree; refuses on the way what nobody types in a notebook. */
 
-import { isAlias, isMap, isScalar, isSeq, type Node as YamlNode } from 'yaml';
+import { Alias, Scalar, YAMLMap, YAMLSeq } from 'yaml';
 import type { Problem } from '../problem.ts';
 import { type Finding, problemAt, type SourceText } from './places.ts';
 import { markFinding } from './slips.ts';
@@ -23,83 +23,94 @@ export function walkTree(source: SourceText, contents: unknown, problems: Proble
 const firstContent = (text: string): number => (text.startsWith('\ufeff') ? 1 : 0);
 
 function treeNode(walk: Walk, node: unknown, emptyAt: number): TreeNode {
-  if (isScalar(node)) {
-    refuseProperties(walk, node);
-    const [start, end] = spanOf(node, emptyAt);
-    const text = typeof node.value === 'string' ? node.value : '';
-    if (text === '' && start === end) return { kind: 'empty', start, end };
-    if (text.includes(' - ') && start + text.length <= end) refuseSwallowedDash(walk, start, end, node.type);
-    return textNode(walk.source.text, text, node.type, start, end);
-  }
-  if (isMap(node)) return mapNode(walk, node);
-  if (isSeq(node)) {
-    refuseProperties(walk, node);
-    const items = node.items.map((item) => treeNode(walk, item, emptyAt));
-    for (const slip of node.flow === true ? listCommas(walk.source.text, items) : [])
-      refuse(walk, slip.finding, slip.span);
-    const list: ListNode = {
-      kind: 'list',
-      items,
-      flow: node.flow === true,
-      ...collection(node, items.at(-1)),
-    };
-    return list;
-  }
-  if (isAlias(node)) {
-    const [start, end] = spanOf(node, emptyAt);
-    refuseSign(walk, '*', start);
-    return { kind: 'text', text: walk.source.text.slice(start, end), start, end, style: 'plain' };
-  }
+  if (node instanceof Scalar) return scalarNode(walk, node, emptyAt);
+  if (node instanceof YAMLMap) return mapNode(walk, node);
+  if (node instanceof YAMLSeq) return listNode(walk, node);
+  if (node instanceof Alias) return aliasNode(walk, node, emptyAt);
   return { kind: 'empty', start: emptyAt, end: emptyAt };
 }
 
+interface YamlScalar extends Ranged {
+  readonly value: unknown;
+  readonly type?: string | undefined;
+}
+
+function scalarNode(walk: Walk, node: YamlScalar, emptyAt: number): TreeNode {
+  if (node.anchor !== undefined || node.tag !== undefined) refuseProperties(walk, node);
+  const start = node.range?.[0] ?? emptyAt;
+  const end = node.range?.[1] ?? start;
+  const text = typeof node.value === 'string' ? node.value : '';
+  if (node.type === 'PLAIN') {
+    if (start === end) return { kind: 'empty', start, end };
+    if (end - start > text.length) refuseSwallowedDash(walk, start, end);
+    return { kind: 'text', text, start, end, style: 'plain' };
+  }
+  const style = styles[node.type ?? ''] ?? 'plain';
+  return { kind: 'text', text, start, end: lastLine(walk.source.text, start, end, style), style };
+}
+
 const styles: Readonly<Record<string, TextStyle>> = {
-  PLAIN: 'plain',
   QUOTE_SINGLE: 'single',
   QUOTE_DOUBLE: 'double',
   BLOCK_LITERAL: 'literal',
   BLOCK_FOLDED: 'folded',
 };
 
-function textNode(
-  whole: string,
-  text: string,
-  type: string | undefined,
-  start: number,
-  end: number,
-): TextNode {
-  const style = styles[type ?? 'PLAIN'] ?? 'plain';
-  if (style !== 'literal' && style !== 'folded') return { kind: 'text', text, start, end, style };
+/** The end of a block without its last line ends. */
+function lastLine(whole: string, start: number, end: number, style: TextStyle): number {
+  if (style !== 'literal' && style !== 'folded') return end;
   let last = end;
-  while (last > start && /[\r\n]/.test(whole.charAt(last - 1))) last -= 1;
-  return { kind: 'text', text, start, end: last, style };
+  while (last > start && /[\r\n]/u.test(whole.charAt(last - 1))) last -= 1;
+  return last;
 }
 
-interface YamlMap extends Ranged {
+function aliasNode(walk: Walk, node: Ranged, emptyAt: number): TextNode {
+  const start = node.range?.[0] ?? emptyAt;
+  const end = node.range?.[1] ?? start;
+  refuseSign(walk, '*', start);
+  return { kind: 'text', text: walk.source.text.slice(start, end), start, end, style: 'plain' };
+}
+
+interface YamlList extends Ranged {
+  readonly items: readonly unknown[];
+}
+
+function listNode(walk: Walk, node: YamlList): ListNode {
+  if (node.anchor !== undefined || node.tag !== undefined) refuseProperties(walk, node);
+  const items: TreeNode[] = [];
+  const start = node.range?.[0] ?? 0;
+  for (const item of node.items) items.push(treeNode(walk, item, items.at(-1)?.end ?? start + 1));
+  const flow = node.flow === true;
+  for (const slip of flow ? listCommas(walk.source.text, items) : []) refuse(walk, slip.finding, slip.span);
+  return { kind: 'list', items, flow, start, end: endOf(node, flow, items.at(-1)) };
+}
+
+interface YamlPairs extends Ranged {
   readonly items: readonly { readonly key: unknown; readonly value: unknown }[];
-  readonly flow?: boolean;
 }
 
-function mapNode(walk: Walk, node: YamlMap): MapNode {
-  refuseProperties(walk, node);
+function mapNode(walk: Walk, node: YamlPairs): MapNode {
+  if (node.anchor !== undefined || node.tag !== undefined) refuseProperties(walk, node);
   const entries: MapEntry[] = [];
+  const start = node.range?.[0] ?? 0;
   for (const pair of node.items) {
-    const key = treeNode(walk, pair.key, node.range?.[0] ?? 0);
+    const key = treeNode(walk, pair.key, start);
     const value = treeNode(walk, pair.value, key.end);
-    if (isGoodKey(walk, key)) entries.push({ key, value });
+    if (key.kind === 'text' && (isPlainWord(key.text) || isGoodKey(walk, key))) entries.push({ key, value });
   }
   refuseDuplicates(walk, entries);
-  for (const slip of node.flow === true ? mapCommas(entries) : []) refuse(walk, slip.finding, slip.span);
+  const flow = node.flow === true;
+  for (const slip of flow ? mapCommas(entries) : []) refuse(walk, slip.finding, slip.span);
   const last = entries.at(-1);
-  return { kind: 'map', entries, flow: node.flow === true, ...collection(node, last && lastOf(last)) };
+  return { kind: 'map', entries, flow, start, end: endOf(node, flow, last && lastOf(last)) };
 }
 
 const lastOf = ({ key, value }: MapEntry): TreeNode => (value.end > key.end ? value : key);
 
 /** A block collection ends with its last item, whatever blank lines and comments follow. */
-function collection(node: Ranged, last: TreeNode | undefined): Span {
-  const [start, end] = spanOf(node, 0);
-  return { start, end: node.flow === true || !last ? end : Math.max(start, last.end) };
+function endOf(node: Ranged, flow: boolean, last: TreeNode | undefined): number {
+  const start = node.range?.[0] ?? 0;
+  return flow || !last ? (node.range?.[1] ?? start) : Math.max(start, last.end);
 }
 
 interface Ranged {
@@ -109,17 +120,18 @@ interface Ranged {
   readonly anchor?: string | undefined;
 }
 
-function spanOf(node: Ranged | YamlNode, fallback: number): readonly [number, number] {
-  const start = node.range?.[0] ?? fallback;
-  return [start, node.range?.[1] ?? start];
-}
-
 const refuse = (walk: Walk, finding: Finding, span: Span): void => {
   walk.problems.push(problemAt(walk.source, finding, span));
 };
 
+/** Whether it begins with a letter that has no meaning of its own: most keys do. */
+function isPlainWord(text: string): boolean {
+  const first = text.charCodeAt(0);
+  return first >= 97 && first <= 122;
+}
+
 function isGoodKey(walk: Walk, key: TreeNode): key is TextNode {
-  if (key.kind !== 'text' || key.text.trim() === '') {
+  if (key.kind !== 'text' || !/\S/u.test(key.text)) {
     const finding = {
       code: 'bad-key',
       message:
@@ -151,8 +163,19 @@ function isAfterQuestionMark(text: string, start: number): boolean {
 
 const lineBefore = (text: string, at: number): string => text.slice(text.lastIndexOf('\n', at) + 1, at);
 
+/** Up to here comparing each with each is quicker than a map. */
+const fewKeys = 12;
+
+function hasDuplicate(entries: readonly MapEntry[]): boolean {
+  for (let index = 1; index < entries.length; index += 1) {
+    const text = entries[index]?.key.text;
+    for (let before = 0; before < index; before += 1) if (entries[before]?.key.text === text) return true;
+  }
+  return false;
+}
+
 function refuseDuplicates(walk: Walk, entries: readonly MapEntry[]): void {
-  if (entries.length < 2) return;
+  if (entries.length <= fewKeys && !hasDuplicate(entries)) return;
   const seen = new Map<string, TextNode>();
   for (const { key } of entries) {
     const first = seen.get(key.text);
@@ -168,8 +191,7 @@ function refuseDuplicates(walk: Walk, entries: readonly MapEntry[]): void {
 
 /** An anchor or a tag before a value. */
 function refuseProperties(walk: Walk, node: Ranged): void {
-  if (node.anchor === undefined && node.tag === undefined) return;
-  const [start] = spanOf(node, 0);
+  const start = node.range?.[0] ?? 0;
   const sign = node.anchor === undefined ? '!' : '&';
   refuseSign(walk, sign, Math.max(0, walk.source.text.lastIndexOf(sign, start)));
 }
@@ -188,8 +210,7 @@ function refuseSign(walk: Walk, sign: '*' | '&' | '!', at: number): void {
 }
 
 /** A dash a little too far to the right goes on the text above it. */
-function refuseSwallowedDash(walk: Walk, start: number, end: number, type: string | undefined): void {
-  if (type !== 'PLAIN') return;
+function refuseSwallowedDash(walk: Walk, start: number, end: number): void {
   const found = /\n[ \t]*(-) /u.exec(walk.source.text.slice(start, end));
   if (!found) return;
   const at = start + found.index + found[0].length - 2;
