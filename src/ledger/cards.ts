@@ -50,10 +50,10 @@ export interface ItemCard extends Span {
   readonly amount: Amount;
   readonly amountSpan: Span;
   /** A mass: what the balance said. */
-  readonly weighed?: Quantity;
-  readonly lot?: string;
-  readonly role?: Role;
-  readonly note?: string;
+  readonly weighed?: Quantity | undefined;
+  readonly lot?: string | undefined;
+  readonly role?: Role | undefined;
+  readonly note?: string | undefined;
   readonly node: MapNode;
 }
 
@@ -62,22 +62,22 @@ export type StepWord = (typeof stepWords)[number];
 
 /** A step of the process: a plain sentence, or what was done with its figures. */
 export interface StepCard {
-  readonly sentence?: string;
-  readonly does?: StepWord;
-  readonly what?: string;
+  readonly sentence?: string | undefined;
+  readonly does?: StepWord | undefined;
+  readonly what?: string | undefined;
   /** Temperatures. */
-  readonly to?: Quantity;
-  readonly at?: Quantity;
+  readonly to?: Quantity | undefined;
+  readonly at?: Quantity | undefined;
   /** Times. */
-  readonly holds?: Quantity;
-  readonly over?: Quantity;
+  readonly holds?: Quantity | undefined;
+  readonly over?: Quantity | undefined;
   /** A speed; where it was typed in words, `stirWords`. */
-  readonly stir?: Quantity;
-  readonly stirWords?: string;
-  readonly with?: string;
-  readonly into?: string;
-  readonly by?: string;
-  readonly note?: string;
+  readonly stir?: Quantity | undefined;
+  readonly stirWords?: string | undefined;
+  readonly with?: string | undefined;
+  readonly into?: string | undefined;
+  readonly by?: string | undefined;
+  readonly note?: string | undefined;
   readonly node: TreeNode;
 }
 
@@ -87,15 +87,15 @@ export interface StageCard {
   readonly items: readonly ItemCard[];
   readonly process: readonly StepCard[];
   /** A mass or a volume. */
-  readonly makes?: Quantity;
-  readonly made?: Moment;
-  readonly by?: string;
+  readonly makes?: Quantity | undefined;
+  readonly made?: Moment | undefined;
+  readonly by?: string | undefined;
   /** Measured. */
-  readonly density?: Quantity;
+  readonly density?: Quantity | undefined;
   /** A mass, measured when the stage was done. */
-  readonly weighs?: Quantity;
-  readonly keep?: Quantity;
-  readonly note?: string;
+  readonly weighs?: Quantity | undefined;
+  readonly keep?: Quantity | undefined;
+  readonly note?: string | undefined;
   /** The list of items or the long form. */
   readonly node: TreeNode;
 }
@@ -109,18 +109,18 @@ export interface SampleCard {
   /** The name of a stage. */
   readonly of: string;
   readonly ofSpan: Span;
-  readonly in?: string;
-  readonly cover?: string;
+  readonly in?: string | undefined;
+  readonly cover?: string | undefined;
   /** A temperature; bench temperature where left out. */
-  readonly at?: Quantity;
-  readonly viewed?: string;
+  readonly at?: Quantity | undefined;
+  readonly viewed?: string | undefined;
   /** How many alike, such as bottles kept back. */
-  readonly count?: number;
+  readonly count?: number | undefined;
   /** When to look, where it is not the bench's own schedule. */
-  readonly looks?: readonly Quantity[];
-  readonly watch?: Quantity;
-  readonly note?: string;
-  readonly node?: MapNode;
+  readonly looks?: readonly Quantity[] | undefined;
+  readonly watch?: Quantity | undefined;
+  readonly note?: string | undefined;
+  readonly node?: MapNode | undefined;
 }
 
 export interface TasteScore {
@@ -133,30 +133,30 @@ export interface TasteScore {
 export interface ObservationCard extends Span {
   readonly at: Moment;
   /** As typed; without it the observation belongs to the first sample. */
-  readonly sample?: Named;
+  readonly sample?: Named | undefined;
   readonly looks: readonly Look[];
-  readonly temperature?: Quantity;
-  readonly turbidity?: Quantity;
-  readonly droplet?: Quantity;
-  readonly ph?: number;
-  readonly acid?: Quantity;
-  readonly brix?: number;
-  readonly density?: Quantity;
-  readonly mass?: Quantity;
-  readonly co2?: Quantity;
-  readonly head?: Quantity;
-  readonly headLife?: Quantity;
+  readonly temperature?: Quantity | undefined;
+  readonly turbidity?: Quantity | undefined;
+  readonly droplet?: Quantity | undefined;
+  readonly ph?: number | undefined;
+  readonly acid?: Quantity | undefined;
+  readonly brix?: number | undefined;
+  readonly density?: Quantity | undefined;
+  readonly mass?: Quantity | undefined;
+  readonly co2?: Quantity | undefined;
+  readonly head?: Quantity | undefined;
+  readonly headLife?: Quantity | undefined;
   readonly taste: readonly TasteScore[];
-  readonly served?: string;
-  readonly against?: string;
-  readonly blind?: string;
-  readonly smell?: string;
-  readonly colour?: string;
-  readonly viewed?: Named;
-  readonly photo?: Named;
-  readonly by?: string;
-  readonly note?: string;
-  readonly ended?: string;
+  readonly served?: string | undefined;
+  readonly against?: string | undefined;
+  readonly blind?: string | undefined;
+  readonly smell?: string | undefined;
+  readonly colour?: string | undefined;
+  readonly viewed?: Named | undefined;
+  readonly photo?: Named | undefined;
+  readonly by?: string | undefined;
+  readonly note?: string | undefined;
+  readonly ended?: string | undefined;
   readonly node: MapNode;
 }
 
@@ -164,19 +164,19 @@ export interface ObservationCard extends Span {
 export interface ResultCard extends Span {
   readonly at: Moment;
   readonly calculator: string;
-  readonly stage?: string;
-  readonly of?: string;
+  readonly stage?: string | undefined;
+  readonly of?: string | undefined;
   readonly node: MapNode;
 }
 
 /** What a trial and a batch have in common: something was made and looked at. */
 export interface MadeCard extends FileCard {
-  readonly title?: string;
-  readonly made?: Moment;
-  readonly by?: string;
-  readonly why?: string;
-  readonly concluded?: string;
-  readonly note?: string;
+  readonly title?: string | undefined;
+  readonly made?: Moment | undefined;
+  readonly by?: string | undefined;
+  readonly why?: string | undefined;
+  readonly concluded?: string | undefined;
+  readonly note?: string | undefined;
   readonly stages: readonly StageCard[];
   /** Never empty where there are stages: the implied one stands here too. */
   readonly samples: readonly SampleCard[];
@@ -189,9 +189,9 @@ export interface TrialCard extends MadeCard {
   readonly number: number;
   readonly numberSpan: Span;
   /** The trial it was changed from. */
-  readonly from?: number;
-  readonly series?: Named;
-  readonly batch?: Named;
+  readonly from?: number | undefined;
+  readonly series?: Named | undefined;
+  readonly batch?: Named | undefined;
 }
 
 export interface BatchCard extends MadeCard {
@@ -199,52 +199,52 @@ export interface BatchCard extends MadeCard {
   readonly name: string;
   readonly nameSpan: Span;
   /** Of what: a formula with its git revision, or a trial. */
-  readonly formula?: Named;
-  readonly revision?: string;
-  readonly trial?: number;
+  readonly formula?: Named | undefined;
+  readonly revision?: string | undefined;
+  readonly trial?: number | undefined;
   /** As it was asked for: `20 L syrup`, `500 x 330 mL`. */
-  readonly scaledTo?: string;
-  readonly loss?: Quantity;
+  readonly scaledTo?: string | undefined;
+  readonly loss?: Quantity | undefined;
   /** A mass or a volume: what there was in the end. */
-  readonly yield?: Quantity;
-  readonly bottles?: number;
-  readonly bottle?: Quantity;
+  readonly yield?: Quantity | undefined;
+  readonly bottles?: number | undefined;
+  readonly bottle?: Quantity | undefined;
 }
 
 export interface Decision {
-  readonly text?: string;
-  readonly date?: Moment;
+  readonly text?: string | undefined;
+  readonly date?: Moment | undefined;
   /** What was decided on, as typed: a ratio, or the amount of what is varied. */
-  readonly ratio?: string;
-  readonly why?: string;
+  readonly ratio?: string | undefined;
+  readonly why?: string | undefined;
 }
 
 export interface SeriesCard extends FileCard {
   readonly kind: 'series';
   readonly name: string;
   readonly nameSpan: Span;
-  readonly question?: string;
-  readonly varies?: string;
+  readonly question?: string | undefined;
+  readonly varies?: string | undefined;
   readonly same: readonly string[];
-  readonly judge?: Named;
+  readonly judge?: Named | undefined;
   /** `clear` where the file says nothing. */
   readonly passes: readonly Look[];
-  readonly watch?: Quantity;
-  readonly settle?: Quantity;
+  readonly watch?: Quantity | undefined;
+  readonly settle?: Quantity | undefined;
   /** Numbers of trials. */
-  readonly control?: number;
-  readonly blank?: number;
+  readonly control?: number | undefined;
+  readonly blank?: number | undefined;
   readonly shape: 'edge' | 'window';
-  readonly note?: string;
-  readonly decided?: Decision;
+  readonly note?: string | undefined;
+  readonly decided?: Decision | undefined;
 }
 
 export interface AimCard {
   /** `ph`, `acid`, `brix`, `co2`, `look`, `serving` …, or a substance. */
   readonly name: string;
   readonly nameSpan: Span;
-  readonly range?: Range;
-  readonly looks?: readonly Look[];
+  readonly range?: Range | undefined;
+  readonly looks?: readonly Look[] | undefined;
   readonly written: string;
   readonly span: Span;
 }
@@ -253,11 +253,11 @@ export interface FormulaCard extends FileCard {
   readonly kind: 'formula';
   readonly name: string;
   readonly nameSpan: Span;
-  readonly title?: string;
-  readonly why?: string;
-  readonly note?: string;
+  readonly title?: string | undefined;
+  readonly why?: string | undefined;
+  readonly note?: string | undefined;
   /** The trial it was made from. */
-  readonly from?: number;
+  readonly from?: number | undefined;
   readonly stages: readonly StageCard[];
   readonly aims: readonly AimCard[];
 }
@@ -278,31 +278,31 @@ export interface OwnFigure {
 
 export interface DropCard {
   readonly massGrams: number;
-  readonly standardDeviationGrams?: number;
-  readonly liquid?: string;
-  readonly temperature?: Quantity;
-  readonly weighings?: number;
+  readonly standardDeviationGrams?: number | undefined;
+  readonly liquid?: string | undefined;
+  readonly temperature?: Quantity | undefined;
+  readonly weighings?: number | undefined;
 }
 
 export interface IngredientCard {
   readonly name: string;
   readonly nameSpan: Span;
-  readonly like?: Named;
-  readonly role?: Role;
+  readonly like?: Named | undefined;
+  readonly role?: Role | undefined;
   readonly figures: readonly OwnFigure[];
-  readonly fold?: number;
+  readonly fold?: number | undefined;
   readonly contains: readonly ContentCard[];
   readonly aliases: readonly string[];
-  readonly lot?: string;
-  readonly opened?: Moment;
-  readonly made?: Moment;
-  readonly keep?: Quantity;
-  readonly price?: Quantity;
-  readonly drop?: DropCard;
+  readonly lot?: string | undefined;
+  readonly opened?: Moment | undefined;
+  readonly made?: Moment | undefined;
+  readonly keep?: Quantity | undefined;
+  readonly price?: Quantity | undefined;
+  readonly drop?: DropCard | undefined;
   /** What is left, a mass or a volume. */
-  readonly left?: Quantity;
-  readonly source?: string;
-  readonly note?: string;
+  readonly left?: Quantity | undefined;
+  readonly source?: string | undefined;
+  readonly note?: string | undefined;
   readonly node: MapNode;
 }
 
@@ -313,43 +313,43 @@ export interface IngredientsCard extends FileCard {
 
 export interface Balance {
   readonly division: Quantity;
-  readonly limit?: Quantity;
-  readonly name?: string;
+  readonly limit?: Quantity | undefined;
+  readonly name?: string | undefined;
 }
 
 export interface Vessel {
-  readonly name?: string;
-  readonly volume?: Quantity;
-  readonly mass?: Quantity;
-  readonly count?: number;
+  readonly name?: string | undefined;
+  readonly volume?: Quantity | undefined;
+  readonly mass?: Quantity | undefined;
+  readonly count?: number | undefined;
 }
 
 /** The bench's own water. */
 export interface BenchWater {
-  readonly alkalinity?: Quantity;
-  readonly hardness?: Quantity;
-  readonly chlorine?: Quantity;
-  readonly iron?: Quantity;
-  readonly sodium?: Quantity;
-  readonly ph?: number;
+  readonly alkalinity?: Quantity | undefined;
+  readonly hardness?: Quantity | undefined;
+  readonly chlorine?: Quantity | undefined;
+  readonly iron?: Quantity | undefined;
+  readonly sodium?: Quantity | undefined;
+  readonly ph?: number | undefined;
 }
 
 export interface FoamTest {
-  readonly glass?: string;
-  readonly volume?: Quantity;
-  readonly temperature?: Quantity;
-  readonly pour?: Quantity;
+  readonly glass?: string | undefined;
+  readonly volume?: Quantity | undefined;
+  readonly temperature?: Quantity | undefined;
+  readonly pour?: Quantity | undefined;
 }
 
 /** Everything with a default has it filled in. */
 export interface BenchCard extends FileCard {
   readonly kind: 'bench';
-  readonly name?: string;
-  readonly timeZone?: string;
+  readonly name?: string | undefined;
+  readonly timeZone?: string | undefined;
   readonly balances: readonly Balance[];
   readonly vessels: readonly Vessel[];
   readonly weighing: Quantity;
-  readonly drop?: DropCard;
+  readonly drop?: DropCard | undefined;
   readonly temperature: Quantity;
   /** Ways of viewing; the first is the usual one. */
   readonly viewed: readonly string[];
@@ -361,9 +361,9 @@ export interface BenchCard extends FileCard {
   readonly tastes: readonly string[];
   readonly margin: Quantity;
   /** The largest dilution in one step, such as 100 for 1:100. */
-  readonly largestDilution?: number;
+  readonly largestDilution?: number | undefined;
   readonly water: BenchWater;
-  readonly foamTest?: FoamTest;
+  readonly foamTest?: FoamTest | undefined;
   readonly limits: readonly string[];
 }
 

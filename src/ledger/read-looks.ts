@@ -1,0 +1,131 @@
+/** Samples, what was seen of them, and the answers that were filed. */
+
+import { parseNumber } from '../calc/number.ts';
+import {
+  looks,
+  type ObservationCard,
+  type ResultCard,
+  type SampleCard,
+  type StageCard,
+  type TasteScore,
+} from './cards.ts';
+import {
+  countUnder,
+  find,
+  momentOf,
+  namedUnder,
+  numberUnder,
+  proseUnder,
+  quantitiesUnder,
+  quantityUnder,
+  type Reading,
+  textNodeUnder,
+  textUnder,
+  wordsUnder,
+} from './reading.ts';
+import { type MapEntry, type MapNode, type TreeNode, valueUnder } from './tree.ts';
+
+/** The samples of a file; where it names none, the last stage made. */
+export function readSamples(
+  reading: Reading,
+  root: TreeNode,
+  stages: readonly StageCard[],
+): readonly SampleCard[] {
+  const samples = valueUnder(root, 'samples');
+  const last = stages.at(-1);
+  if (samples?.kind === 'map') return samples.entries.map((entry) => readSample(reading, entry, last));
+  if (!last) return [];
+  const { name, nameSpan } = last;
+  return [{ name, nameSpan, isImplied: true, of: name, ofSpan: nameSpan }];
+}
+
+function readSample(reading: Reading, { key, value }: MapEntry, last: StageCard | undefined): SampleCard {
+  const of = textNodeUnder(value, 'of');
+  return {
+    name: key.text,
+    nameSpan: key,
+    isImplied: false,
+    of: of?.text ?? last?.name ?? '',
+    ofSpan: of ?? key,
+    in: proseUnder(reading, value, 'in'),
+    cover: textUnder(value, 'cover'),
+    at: quantityUnder(reading, value, 'at', ['temperature']),
+    viewed: textUnder(value, 'viewed'),
+    count: countUnder(reading, value, 'count'),
+    looks: valueUnder(value, 'looks') && quantitiesUnder(reading, value, 'looks', ['time']),
+    watch: quantityUnder(reading, value, 'watch', ['time']),
+    note: proseUnder(reading, value, 'note'),
+    node: value.kind === 'map' ? value : undefined,
+  };
+}
+
+/** In the order of the file, which need not be that of time. */
+export function readObservations(reading: Reading, root: TreeNode): readonly ObservationCard[] {
+  const list = valueUnder(root, 'observations');
+  if (list?.kind !== 'list') return [];
+  return list.items.flatMap((node) => {
+    const observation = node.kind === 'map' ? readObservation(reading, node) : undefined;
+    return observation ? [observation] : [];
+  });
+}
+
+export const lookWords = { words: looks, code: 'unknown-look', what: 'a look' } as const;
+
+function readObservation(reading: Reading, node: MapNode): ObservationCard | undefined {
+  const at = momentOf(reading, valueUnder(node, 'at'), 'time');
+  const read = {
+    sample: namedUnder(node, 'sample'),
+    looks: wordsUnder(reading, node, 'look', lookWords),
+    temperature: quantityUnder(reading, node, 'temperature', ['temperature']),
+    turbidity: quantityUnder(reading, node, 'turbidity', ['turbidity']),
+    droplet: quantityUnder(reading, node, 'droplet', ['length']),
+    ph: numberUnder(reading, node, 'ph'),
+    acid: quantityUnder(reading, node, 'acid', ['mass per volume', 'moles per volume', 'share']),
+    brix: numberUnder(reading, node, 'brix'),
+    density: quantityUnder(reading, node, 'density', ['mass per volume']),
+    mass: quantityUnder(reading, node, 'mass', ['mass']),
+    co2: quantityUnder(reading, node, 'co2', ['carbonation', 'mass per volume']),
+    head: quantityUnder(reading, node, 'head', ['length']),
+    headLife: quantityUnder(reading, node, 'head life', ['time']),
+    taste: readTaste(reading, valueUnder(node, 'taste')),
+    served: proseUnder(reading, node, 'served'),
+    against: textUnder(node, 'against'),
+    blind: textUnder(node, 'blind'),
+    smell: proseUnder(reading, node, 'smell'),
+    colour: proseUnder(reading, node, 'colour'),
+    viewed: namedUnder(node, 'viewed'),
+    photo: namedUnder(node, 'photo'),
+    by: textUnder(node, 'by'),
+    note: proseUnder(reading, node, 'note'),
+    ended: proseUnder(reading, node, 'ended'),
+  };
+  return at && { at, ...read, node, start: node.start, end: node.end };
+}
+
+const highestScore = 5;
+
+function readTaste(reading: Reading, node: TreeNode | undefined): readonly TasteScore[] {
+  if (node?.kind !== 'map') return [];
+  return node.entries.flatMap(({ key, value }) => {
+    if (value.kind !== 'text') return [];
+    const score = parseNumber(value.text);
+    if (score.ok && score.value <= highestScore)
+      return [{ word: key.text, wordSpan: key, score: score.value }];
+    const message = `"${value.text}" is not a score`;
+    const hint = `write a number from 0 to ${highestScore}`;
+    find(reading, { code: 'bad-score', message, hint }, value);
+    return [];
+  });
+}
+
+export function readResults(reading: Reading, root: TreeNode): readonly ResultCard[] {
+  const list = valueUnder(root, 'results');
+  if (list?.kind !== 'list') return [];
+  return list.items.flatMap((node) => {
+    const at = momentOf(reading, valueUnder(node, 'at'), 'time');
+    const calculator = textUnder(node, 'calculator');
+    if (node.kind !== 'map' || !at || calculator === undefined) return [];
+    const { start, end } = node;
+    return [{ at, calculator, stage: textUnder(node, 'stage'), of: textUnder(node, 'of'), node, start, end }];
+  });
+}

@@ -1,0 +1,126 @@
+/** Times as people type them: ISO 8601 with an offset, or without one in the bench's time zone. */
+
+import { type Parsed, parsed, refused } from '../problem.ts';
+
+/** Where the offset of a time zone is asked; made once a ledger. */
+export interface TimeZone {
+  readonly name: string;
+  /** Minutes east of Greenwich at an instant. */
+  readonly offsetMinutes: (epochMilliseconds: number) => number;
+}
+
+export interface ReadTime {
+  readonly epochMilliseconds: number;
+  /** True where only a date was typed. */
+  readonly isDay: boolean;
+}
+
+const minute = 60_000;
+const day = 24 * 60 * minute;
+
+/** A time zone by its IANA name; undefined where there is none of that name. */
+export function openTimeZone(name: string): TimeZone | undefined {
+  const format = formatOf(name);
+  if (!format) return undefined;
+  const exact = new Map<number, number>();
+  const offsetMinutes = (epochMilliseconds: number): number => {
+    const known = exact.get(epochMilliseconds);
+    if (known !== undefined) return known;
+    const offset = readOffset(format.format(epochMilliseconds));
+    exact.set(epochMilliseconds, offset);
+    return offset;
+  };
+  return { name, offsetMinutes };
+}
+
+function formatOf(name: string): Intl.DateTimeFormat | undefined {
+  if (!/^[A-Za-z]/u.test(name)) return undefined;
+  try {
+    return new Intl.DateTimeFormat('en-US', { timeZone: name, timeZoneName: 'longOffset', year: 'numeric' });
+  } catch {
+    return undefined;
+  }
+}
+
+/** `3/2/2026, GMT+01:00` */
+function readOffset(text: string): number {
+  const [, sign = '+', hours = '0', minutes = '0', seconds = '0'] =
+    /GMT(?:([+-])(\d\d):(\d\d)(?::(\d\d))?)?$/u.exec(text) ?? [];
+  const size = Number(hours) * 60 + Number(minutes) + Number(seconds) / 60;
+  return sign === '-' ? -size : size;
+}
+
+const shape =
+  /^(\d{4})-(\d{2})-(\d{2})(?:[T ](\d{2}):(\d{2})(?::(\d{2})(?:\.(\d{1,9}))?)?(?: ?([Zz]|[+-]\d{2}:?\d{2}))?)?$/u;
+
+/**
+ * A time or a date.
+ *
+ * Input     `2026-03-02T10:15+00:00`, `2026-03-02T10:15Z`, `2026-03-02 10:15` (in the time zone), `2026-03-02`; the
+ *           zone of the bench
+ * Output    milliseconds since 1970; a date is the first instant of its day in the zone, or in UTC without one
+ * Refuses   other forms, days and hours that no calendar has, a time without an offset where there is no zone, a time
+ *           that the zone skips; a time that the zone has twice is the first
+ * Example   readTime('2026-03-02T10:15+00:00', undefined) -> 1772446500000
+ */
+export function readTime(text: string, zone: TimeZone | undefined): Parsed<ReadTime> {
+  const match = shape.exec(text);
+  if (!match) return notATime(text);
+  const [, year, month, date, hour, minutes, seconds = '0', fraction = '0', offset] = match;
+  const midnight = Date.UTC(Number(year), Number(month) - 1, Number(date));
+  const real = new Date(midnight);
+  if (real.getUTCDate() !== Number(date) || real.getUTCMonth() !== Number(month) - 1)
+    return refused('bad-time', `there is no day ${text.slice(0, 10)}`, 'write a day that the calendar has');
+  if (hour === undefined) {
+    const start = zone ? localInstant(midnight, zone) : midnight;
+    return parsed({ epochMilliseconds: start ?? midnight, isDay: true });
+  }
+  if (Number(hour) > 23 || Number(minutes) > 59 || Number(seconds) > 59)
+    return refused('bad-time', `"${text}" has no such hour`, 'hours run from 00:00 to 23:59');
+  const ofDay = (Number(hour) * 60 + Number(minutes)) * minute + Number(seconds) * 1000;
+  const local = midnight + ofDay + Math.floor(Number(`0.${fraction}`) * 1000);
+  if (offset !== undefined) return withOffset(text, local, offset);
+  return inZone(text, local, zone);
+}
+
+function withOffset(text: string, local: number, offset: string): Parsed<ReadTime> {
+  if (/z/iu.test(offset)) return parsed({ epochMilliseconds: local, isDay: false });
+  const hours = Number(offset.slice(1, 3));
+  const minutes = Number(offset.slice(-2));
+  if (hours > 14 || minutes > 59)
+    return refused('bad-time', `"${text}" has no such offset`, 'offsets run from -12:00 to +14:00');
+  const size = (hours * 60 + minutes) * minute;
+  return parsed({ epochMilliseconds: offset.startsWith('-') ? local + size : local - size, isDay: false });
+}
+
+function inZone(text: string, local: number, zone: TimeZone | undefined): Parsed<ReadTime> {
+  if (!zone) {
+    const hint = `write ${text}+00:00, or give the bench its time zone ("time zone: Europe/Lisbon" in bench.yaml)`;
+    return refused('no-offset', `"${text}" has no offset and the bench has no time zone`, hint);
+  }
+  const instant = localInstant(local, zone);
+  if (instant !== undefined) return parsed({ epochMilliseconds: instant, isDay: false });
+  const message = `there was no ${text.slice(11, 16)} on ${text.slice(0, 10)} in ${zone.name}: the clocks went forward`;
+  return refused('skipped-time', message, 'write the time that the clock showed');
+}
+
+/** The first instant at which a clock in the zone shows this; undefined where it skips it. */
+function localInstant(local: number, zone: TimeZone): number | undefined {
+  const midnight = Math.floor(local / day) * day;
+  const before = zone.offsetMinutes(midnight - day);
+  const after = zone.offsetMinutes(midnight + 2 * day);
+  if (before === after) return local - before * minute;
+  const instants = [local - Math.max(before, after) * minute, local - Math.min(before, after) * minute];
+  return instants.find((instant) => instant + zone.offsetMinutes(instant) * minute === local);
+}
+
+function notATime(text: string): Parsed<never> {
+  const hint = 'write 2026-03-02T10:15+00:00 (year, month, day, time, offset)';
+  const [, year = '', month = '', date = '', rest = ''] =
+    /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})(.*)$/u.exec(text) ?? [];
+  if (year === '') return refused('bad-time', `"${text}" is not a time`, hint);
+  const time = /(\d{1,2}):(\d{2})/u.exec(rest);
+  const clock = time ? `T${(time[1] ?? '').padStart(2, '0')}:${time[2]}` : '';
+  const mend = `${year}-${month.padStart(2, '0')}-${date.padStart(2, '0')}${clock}`;
+  return refused('bad-time', `"${text}" is not written like a time`, `write ${mend}`);
+}
