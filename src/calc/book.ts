@@ -18,6 +18,8 @@ export interface BookEntry {
   readonly composition: readonly SubstanceShare[];
   /** True when it comes from the person's own book. */
   readonly own: boolean;
+  /** The names of the records that it was made `like`, nearest first. */
+  readonly like?: readonly string[];
   readonly dropGrams?: number;
   readonly lot?: string;
   readonly price?: Quantity;
