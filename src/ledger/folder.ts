@@ -1,0 +1,114 @@
+/** The folder of a ledger: where it is, which files count, and all of them read. */
+
+import { dirname, join, resolve } from 'node:path';
+import type { Problem } from '../problem.ts';
+import type { AnyCard, BenchCard } from './cards.ts';
+import { naming } from './disk-problem.ts';
+import { benchFile } from './find-root.ts';
+import type { Ledger } from './ledger.ts';
+import { needsArithmetic, type Opened, openFile, openNow, withArithmetic } from './open-file.ts';
+import type { LedgerDocument } from './parse.ts';
+import type { ReadPort } from './port.ts';
+import { readBatchCard } from './read-batch.ts';
+import { readBenchCard } from './read-bench.ts';
+import { readFormulaCard } from './read-formula.ts';
+import { readIngredientsCard } from './read-ingredients.ts';
+import { readSeriesCard } from './read-series.ts';
+import { readTrialCard } from './read-trial.ts';
+import type { Read, ReadSettings } from './reading.ts';
+import { openTimeZone } from './times.ts';
+
+export const ingredientsFile = 'ingredients.yaml';
+
+/** The root of the ledger at or above a folder: where `bench.yaml` stands. */
+export function findLedger(start: string, port: ReadPort): string | undefined {
+  let folder = resolve(start);
+  for (;;) {
+    if (port.sizeOf(join(folder, benchFile)) !== undefined) return folder;
+    const parent = dirname(folder);
+    if (parent === folder) return undefined;
+    folder = parent;
+  }
+}
+
+/** The files that count in a folder of the ledger, by path from its root, in the order of their names. */
+export function filesIn(root: string, folder: string, port: ReadPort): readonly string[] {
+  return port
+    .list(join(root, folder))
+    .filter((name) => name.endsWith('.yaml') && !name.startsWith('.'))
+    .sort((left, right) => left.localeCompare(right, 'en', { numeric: true }))
+    .map((name) => `${folder}/${name}`)
+    .filter((file) => !port.isFolder(join(root, file)));
+}
+
+/** The bench; its card is absent where it can't be read. */
+export const openBench = (root: string, port: ReadPort): Promise<Opened<BenchCard>> =>
+  openFile(port, { root, file: benchFile, read: readBenchCard });
+
+export const settingsOf = (bench: BenchCard | undefined): ReadSettings => ({
+  zone: bench?.timeZone === undefined ? undefined : openTimeZone(bench.timeZone),
+});
+
+/** Everything in the folder. Nothing is thrown for what is wrong in a file. */
+export async function readLedger(root: string, port: ReadPort): Promise<Ledger> {
+  const bench = await openBench(root, port);
+  const settings = settingsOf(bench.card);
+  const hasBook = port.sizeOf(join(root, ingredientsFile)) !== undefined;
+  const ingredients = hasBook
+    ? await openFile(port, {
+        root,
+        file: ingredientsFile,
+        read: (document) => readIngredientsCard(document, settings),
+      })
+    : undefined;
+  const place = { root, port, settings };
+  const trials = await openFolder(place, 'trials', readTrialCard);
+  const series = await openFolder(place, 'series', readSeriesCard);
+  const formulas = await openFolder(place, 'formulas', readFormulaCard);
+  const batches = await openFolder(place, 'batches', readBatchCard);
+  const opened = [
+    bench,
+    ...(ingredients ? [ingredients] : []),
+    ...trials,
+    ...series,
+    ...formulas,
+    ...batches,
+  ];
+  return {
+    root,
+    now: port.now(),
+    bench: bench.card,
+    ingredients: ingredients?.card,
+    trials: cardsOf(trials).sort((left, right) => left.number - right.number),
+    series: cardsOf(series),
+    formulas: cardsOf(formulas),
+    batches: cardsOf(batches),
+    documents: new Map(opened.map(({ file, document }): [string, LedgerDocument] => [file, document])),
+    problems: opened.flatMap(({ problems }): readonly Problem[] => problems),
+    hasFile: (path) => port.sizeOf(join(root, path)) !== undefined,
+  };
+}
+
+export interface LedgerPlace {
+  readonly root: string;
+  readonly port: ReadPort;
+  readonly settings: ReadSettings;
+}
+
+/** All files of one kind. */
+export async function openFolder<Card extends AnyCard>(
+  { root, port, settings }: LedgerPlace,
+  folder: string,
+  read: (document: LedgerDocument, settings: ReadSettings) => Read<Card>,
+): Promise<readonly Opened<Card>[]> {
+  const all: Opened<Card>[] = [];
+  for (const file of filesIn(root, folder, port)) {
+    const request = { root, file, read: (document: LedgerDocument) => read(document, settings) };
+    const opened = await naming(file, async () => openNow(port, request));
+    all.push(needsArithmetic(opened) ? await withArithmetic(opened, request) : opened);
+  }
+  return all;
+}
+
+const cardsOf = <Card extends AnyCard>(opened: readonly Opened<Card>[]): Card[] =>
+  opened.flatMap(({ card }) => (card ? [card] : []));

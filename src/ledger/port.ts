@@ -1,0 +1,64 @@
+/** The disk as readers of the ledger see it. Tests give one that lives in memory. */
+
+import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import { errorCode } from './disk.ts';
+
+export interface ReadPort {
+  /** Size in bytes of a file; undefined where there is no file. */
+  readonly sizeOf: (path: string) => number | undefined;
+  /** Whether a folder is there. */
+  readonly isFolder: (path: string) => boolean;
+  readonly read: (path: string) => Uint8Array;
+  /** The names in a folder, in no order; none where there is no folder. */
+  readonly list: (path: string) => readonly string[];
+  /** Milliseconds since 1970. */
+  readonly now: () => number;
+}
+
+const gone: ReadonlySet<string | undefined> = new Set(['ENOENT', 'ENOTDIR']);
+
+function unlessGone<T>(action: () => T, otherwise: T): T {
+  try {
+    return action();
+  } catch (thrown) {
+    if (gone.has(errorCode(thrown))) return otherwise;
+    throw thrown;
+  }
+}
+
+/** The disk and the clock of this machine. */
+export const diskReadPort: ReadPort = {
+  sizeOf: (path) => {
+    const standing = statSync(path, { throwIfNoEntry: false });
+    return standing?.isFile() === true ? standing.size : undefined;
+  },
+  isFolder: (path) => statSync(path, { throwIfNoEntry: false })?.isDirectory() === true,
+  read: (path) => readFileSync(path),
+  list: (path) => unlessGone(() => readdirSync(path), []),
+  now: Date.now,
+};
+
+/** A disk in memory: texts or bytes by path, with `/`. */
+export function memoryReadPort(
+  files: Readonly<Record<string, string | Uint8Array>>,
+  now: () => number = () => 0,
+): ReadPort {
+  const paths = Object.keys(files);
+  const bytesOf = (path: string): Uint8Array | undefined => {
+    const content = Object.hasOwn(files, path) ? files[path] : undefined;
+    return typeof content === 'string' ? new TextEncoder().encode(content) : content;
+  };
+  const below = (folder: string): readonly string[] => {
+    const head = join(folder, '/');
+    const names = paths.filter((path) => path.startsWith(head)).map((path) => path.slice(head.length));
+    return [...new Set(names.map((name) => name.split('/')[0] ?? name))];
+  };
+  return {
+    sizeOf: (path) => bytesOf(path)?.length,
+    isFolder: (path) => below(path).length > 0,
+    read: (path) => bytesOf(path) ?? new Uint8Array(),
+    list: below,
+    now,
+  };
+}
