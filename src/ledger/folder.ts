@@ -45,14 +45,17 @@ export function filesIn(root: string, folder: string, port: ReadPort): readonly 
 export const openBench = (root: string, port: ReadPort): Promise<Opened<BenchCard>> =>
   openFile(port, { root, file: benchFile, read: readBenchCard });
 
-export const settingsOf = (bench: BenchCard | undefined): ReadSettings => ({
-  zone: bench?.timeZone === undefined ? undefined : openTimeZone(bench.timeZone),
-});
+/** A bench that can't be read may have a zone: then no time is refused for the lack of one. */
+export function settingsOf({ card, problems }: Read<BenchCard>): ReadSettings {
+  if (card?.timeZone !== undefined) return { zone: openTimeZone(card.timeZone) };
+  const isOpen = !card || problems.some(({ code }) => code === 'unknown-time-zone');
+  return { zone: isOpen ? openTimeZone('UTC') : undefined };
+}
 
 /** Everything in the folder. Nothing is thrown for what is wrong in a file. */
 export async function readLedger(root: string, port: ReadPort): Promise<Ledger> {
   const bench = await openBench(root, port);
-  const settings = settingsOf(bench.card);
+  const settings = settingsOf(bench);
   const hasBook = port.sizeOf(join(root, ingredientsFile)) !== undefined;
   const ingredients = hasBook
     ? await openFile(port, {
@@ -84,6 +87,7 @@ export async function readLedger(root: string, port: ReadPort): Promise<Ledger> 
     formulas: cardsOf(formulas),
     batches: cardsOf(batches),
     documents: new Map(opened.map(({ file, document }): [string, LedgerDocument] => [file, document])),
+    unread: opened.flatMap(({ file, card }) => (card ? [] : [file])),
     problems: opened.flatMap(({ problems }): readonly Problem[] => problems),
     hasFile: (path) => port.sizeOf(join(root, path)) !== undefined,
   };

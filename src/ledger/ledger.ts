@@ -17,6 +17,8 @@ export interface Ledger {
   readonly batches: readonly BatchCard[];
   /** By path from the root, in the order in which they were read. */
   readonly documents: ReadonlyMap<string, LedgerDocument>;
+  /** Files that are there and could not be read: nothing is said of what others say of them. */
+  readonly unread: readonly string[];
   /** Found in reading; what only shows when files are laid side by side is found by the checks. */
   readonly problems: readonly Problem[];
   /** Whether a file of any kind is at a path from the root. */

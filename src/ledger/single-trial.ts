@@ -33,8 +33,8 @@ export async function readTrial(
   port: ReadPort,
   number: number,
 ): Promise<Opened<TrialCard> | undefined> {
-  const { card } = await openBench(root, port);
-  return openTrial({ root, port, settings: settingsOf(card) }, number);
+  const bench = await openBench(root, port);
+  return openTrial({ root, port, settings: settingsOf(bench) }, number);
 }
 
 /** The same where the bench has been read. */
