@@ -2,13 +2,16 @@
 
 import type { Book } from '../calc/book.ts';
 import type { Problem } from '../problem.ts';
+import type { Ingredient } from '../reference/ingredient.ts';
 import type { TrialCard } from './cards.ts';
 import type { Check } from './check.ts';
 import { checkLinks, checkPhotos } from './check-links.ts';
 import { checkDuplicates, checkFileNames } from './check-numbers.ts';
 import { checkMadeTimes, checkSamples, checkTimes, checkWords } from './check-samples.ts';
 import { checkMixtures, checkStageNames } from './check-stages.ts';
+import { ingredientsFile } from './folder.ts';
 import type { Ledger } from './ledger.ts';
+import { type OpenedOwnBook, openOwnBook } from './own-book.ts';
 import { byPlace } from './read-file.ts';
 import { makeSources } from './resolve.ts';
 import { numberInName } from './single-trial.ts';
@@ -27,8 +30,17 @@ export const checks: readonly Check[] = [
   checkWords,
 ];
 
+/** The book of a ledger that was read. */
+export const openBookOf = (ledger: Ledger, builtIn: readonly Ingredient[]): OpenedOwnBook =>
+  openOwnBook(builtIn, ledger.ingredients, ledger.documents.get(ingredientsFile)?.source);
+
 /** Every problem of a ledger, those of reading included, file by file in the order of the lines. */
-export function checkLedger(ledger: Ledger, book: Book, more: readonly Check[] = []): readonly Problem[] {
+export function checkLedger(
+  ledger: Ledger,
+  builtIn: readonly Ingredient[],
+  more: readonly Check[] = [],
+): readonly Problem[] {
+  const { book, problems: bookProblems } = openBookOf(ledger, builtIn);
   const byNumber = new Map<number, TrialCard>();
   for (const trial of ledger.trials) if (!byNumber.has(trial.number)) byNumber.set(trial.number, trial);
   const unread = new Set(ledger.unread.filter((file) => file.startsWith('trials/')).map(numberInName));
@@ -41,7 +53,7 @@ export function checkLedger(ledger: Ledger, book: Book, more: readonly Check[] =
   });
   const context = { ledger, book: remembered, sources };
   const found = [...checks, ...more].flatMap((check) => check(context));
-  return inFileOrder(ledger, [...ledger.problems, ...found]);
+  return inFileOrder(ledger, [...ledger.problems, ...bookProblems(), ...found]);
 }
 
 /** The same names come again and again; looking one up takes its letters apart each time. */
@@ -53,7 +65,13 @@ function rememberingBook(book: Book): Book {
     known.set(name, entry);
     return entry;
   };
-  return { ...book, find };
+  return {
+    find,
+    nearest: book.nearest,
+    get entries() {
+      return book.entries;
+    },
+  };
 }
 
 function inFileOrder(ledger: Ledger, problems: readonly Problem[]): readonly Problem[] {

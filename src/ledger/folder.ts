@@ -46,16 +46,19 @@ export const openBench = (root: string, port: ReadPort): Promise<Opened<BenchCar
   openFile(port, { root, file: benchFile, read: readBenchCard });
 
 /** A bench that can't be read may have a zone: then no time is refused for the lack of one. */
-export function settingsOf({ card, problems }: Read<BenchCard>): ReadSettings {
-  if (card?.timeZone !== undefined) return { zone: openTimeZone(card.timeZone) };
-  const isOpen = !card || problems.some(({ code }) => code === 'unknown-time-zone');
-  return { zone: isOpen ? openTimeZone('UTC') : undefined };
+export function settingsOf(bench: BenchCard | undefined): ReadSettings {
+  const zone = bench ? bench.timeZone : 'UTC';
+  return { zone: zone === undefined ? undefined : openTimeZone(zone) };
 }
+
+/** The same for a zone that is there and is none. */
+const settingsOfRead = ({ card, problems }: Read<BenchCard>): ReadSettings =>
+  settingsOf(problems.some(({ code }) => code === 'unknown-time-zone') ? undefined : card);
 
 /** Everything in the folder. Nothing is thrown for what is wrong in a file. */
 export async function readLedger(root: string, port: ReadPort): Promise<Ledger> {
   const bench = await openBench(root, port);
-  const settings = settingsOf(bench);
+  const settings = settingsOfRead(bench);
   const hasBook = port.sizeOf(join(root, ingredientsFile)) !== undefined;
   const ingredients = hasBook
     ? await openFile(port, {

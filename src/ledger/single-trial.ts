@@ -34,7 +34,7 @@ export async function readTrial(
   number: number,
 ): Promise<Opened<TrialCard> | undefined> {
   const bench = await openBench(root, port);
-  return openTrial({ root, port, settings: settingsOf(bench) }, number);
+  return openTrial({ root, port, settings: settingsOf(bench.card) }, number);
 }
 
 /** The same where the bench has been read. */
