@@ -74,6 +74,8 @@ export interface Ingredient {
   readonly searchWords?: readonly string[];
   readonly cas?: string;
   readonly eNumber?: string;
+  /** Molecular formula of a pure substance; a dot sets off the water of a hydrate: `C6H8O7.H2O`. */
+  readonly formula?: string;
   /** Folded oils: 5 for a fivefold oil. */
   readonly fold?: number;
   /** True for gum arabic and its like: HLB means nothing for a polymer. */
