@@ -1,19 +1,8 @@
 /** Phenols, aldehydes and ketones of herb and spice oils, and the fatty aldehydes of citrus: they count as oil. */
 
-import type { Figure, Ingredient } from '../ingredient.ts';
+import type { Ingredient } from '../ingredient.ts';
+import { recalledThreshold, useLevel } from './aroma-makers.ts';
 import { handbook, logP, molarMass, recalled, solubility } from './figure-makers.ts';
-
-const recalledSmell = (low: number, high: number): Figure =>
-  recalled(low, { low, high, source: 'aroma-handbooks', note: 'the lower end of the range' });
-
-/** mg/kg in finished drinks without alcohol; the upper end is the figure. */
-const use = (low: number, high: number): Figure =>
-  recalled(high, {
-    low,
-    high,
-    source: 'fema-use-survey',
-    note: 'order of magnitude; the upper end of the range',
-  });
 
 export const oilCompounds: readonly Ingredient[] = [
   {
@@ -35,8 +24,8 @@ export const oilCompounds: readonly Ingredient[] = [
       'water solubility': solubility(4500, {
         others: [solubility(1150), recalled(2460, { temperatureCelsius: 25 })],
       }),
-      'odour threshold': recalledSmell(6, 30),
-      'use level': use(0.5, 2),
+      'odour threshold': recalledThreshold(6, 30),
+      'use level': useLevel(0.5, 2),
     },
   },
   {
@@ -51,8 +40,8 @@ export const oilCompounds: readonly Ingredient[] = [
       'refractive index': handbook(1.6195, 20),
       'log p': logP(1.9),
       'water solubility': solubility(1420, { low: 1080, high: 2110 }),
-      'odour threshold': recalledSmell(50, 750),
-      'use level': use(1, 9),
+      'odour threshold': recalledThreshold(50, 750),
+      'use level': useLevel(1, 9),
     },
   },
   {
@@ -68,8 +57,8 @@ export const oilCompounds: readonly Ingredient[] = [
       'flash point': { value: 93, source: 'flash-point-set' },
       'log p': logP(3.4),
       'water solubility': solubility(473, { low: 375, high: 510 }),
-      'odour threshold': recalledSmell(40, 900),
-      'use level': use(5, 35),
+      'odour threshold': recalledThreshold(40, 900),
+      'use level': useLevel(5, 35),
     },
     notes: ['melts at 42 C'],
   },
@@ -147,7 +136,7 @@ export const oilCompounds: readonly Ingredient[] = [
       viscosity: { value: 1.22, temperatureCelsius: 20, source: 'perry-viscosity' },
       'water solubility': solubility(560),
       'odour threshold': recalled(0.7, { source: 'aroma-handbooks' }),
-      'use level': use(0.1, 1),
+      'use level': useLevel(0.1, 1),
     },
   },
   {
@@ -163,8 +152,8 @@ export const oilCompounds: readonly Ingredient[] = [
       'flash point': { value: 85, source: 'flash-point-set' },
       viscosity: { value: 1.64, temperatureCelsius: 20, source: 'perry-viscosity' },
       'water solubility': solubility(29),
-      'odour threshold': recalledSmell(0.1, 2),
-      'use level': use(0.1, 3),
+      'odour threshold': recalledThreshold(0.1, 2),
+      'use level': useLevel(0.1, 3),
     },
   },
 ];

@@ -48,7 +48,7 @@ export const polysorbates: readonly Ingredient[] = [
       },
       'molar mass': nominal(1227.524),
       'saponification number': between(40, 50, { source: 'usp32-polysorbate-20' }),
-      'acid number': { value: 2, low: 0, high: 2, source: 'usp32-polysorbate-20', note: 'at most' },
+      'acid number': { value: 2, low: 0, high: 2, source: 'excipients-handbook', note: 'at most' },
       viscosity: { value: 400, temperatureCelsius: 25, source: 'excipients-handbook' },
       'critical micelle concentration': micelle(0.0499, rememberedMicelle(0.06)),
     },

@@ -1,26 +1,8 @@
 /** Aroma compounds that work at parts per billion: weighed as stock dilutions, never neat. */
 
-import type { Figure, Ingredient } from '../ingredient.ts';
+import type { Ingredient } from '../ingredient.ts';
+import { recalledDensity, threshold, useLevel } from './aroma-makers.ts';
 import { between, molarMass, recalled } from './figure-makers.ts';
-
-/** Nose, in water, ug/kg. */
-const threshold = (value: number, source: string, rest: Partial<Figure> = {}): Figure => ({
-  ...rest,
-  value,
-  source,
-});
-
-/** mg/kg in finished drinks without alcohol; the upper end is the figure, so that more than it stands out. */
-const use = (low: number, high: number): Figure =>
-  recalled(high, {
-    low,
-    high,
-    source: 'fema-use-survey',
-    note: 'order of magnitude; the upper end of the range',
-  });
-
-const weighs = (value: number, rest: Partial<Figure> = {}): Figure =>
-  recalled(value, { temperatureCelsius: 25, source: 'aroma-handbooks', ...rest });
 
 const handling =
   'smelled at parts per billion or less: keep it to a stock dilution, closed and away from the drink';
@@ -34,10 +16,10 @@ export const potentAroma: readonly Ingredient[] = [
     formula: 'C6H14OS',
     potent: true,
     figures: {
-      density: weighs(0.91),
+      density: recalledDensity(0.91),
       'molar mass': molarMass(134.237),
       'odour threshold': threshold(0.00002, 'belitz-2009'),
-      'use level': use(1e-5, 1e-3),
+      'use level': useLevel(1e-5, 1e-3),
     },
     notes: [handling],
   },
@@ -65,7 +47,7 @@ export const potentAroma: readonly Ingredient[] = [
           threshold(0.00008, 'encyclopaedia-menthenethiol', { note: 'S form' }),
         ],
       }),
-      'use level': use(1e-5, 1e-3),
+      'use level': useLevel(1e-5, 1e-3),
     },
     notes: [handling],
   },
@@ -78,12 +60,12 @@ export const potentAroma: readonly Ingredient[] = [
     formula: 'C6H12OS',
     potent: true,
     figures: {
-      density: weighs(0.98, { low: 0.96, high: 1 }),
+      density: recalledDensity(0.98, { low: 0.96, high: 1 }),
       'molar mass': molarMass(132.221),
       'odour threshold': threshold(0.0001, 'belitz-2009', {
         others: [threshold(0.0008, 'dubourdieu-tominaga', { note: 'model wine' })],
       }),
-      'use level': use(1e-5, 1e-3),
+      'use level': useLevel(1e-5, 1e-3),
     },
     notes: [handling],
   },
@@ -95,7 +77,7 @@ export const potentAroma: readonly Ingredient[] = [
     formula: 'C6H14OS',
     potent: true,
     figures: {
-      density: weighs(0.97),
+      density: recalledDensity(0.97),
       'molar mass': molarMass(134.237),
       'odour threshold': recalled(0.017, {
         source: 'aroma-handbooks',
@@ -104,7 +86,7 @@ export const potentAroma: readonly Ingredient[] = [
           threshold(0.06, 'tominaga-2006', { note: 'S form, model wine' }),
         ],
       }),
-      'use level': use(0.001, 0.1),
+      'use level': useLevel(0.001, 0.1),
     },
     notes: [handling],
   },
@@ -116,7 +98,7 @@ export const potentAroma: readonly Ingredient[] = [
     formula: 'C8H16O2S',
     potent: true,
     figures: {
-      density: weighs(0.99),
+      density: recalledDensity(0.99),
       'molar mass': molarMass(176.274),
       'odour threshold': recalled(0.002, {
         source: 'aroma-handbooks',
@@ -126,7 +108,7 @@ export const potentAroma: readonly Ingredient[] = [
           threshold(0.004, 'tominaga-2006', { note: 'racemate, model wine' }),
         ],
       }),
-      'use level': use(0.001, 0.1),
+      'use level': useLevel(0.001, 0.1),
     },
     notes: [handling],
   },
@@ -138,13 +120,13 @@ export const potentAroma: readonly Ingredient[] = [
     formula: 'C13H18O',
     potent: true,
     figures: {
-      density: weighs(0.95),
+      density: recalledDensity(0.95),
       'molar mass': molarMass(190.286),
       'odour threshold': threshold(0.009, 'belitz-1987', {
         note: 'printed as damascone',
         others: [recalled(0.002, { source: 'aroma-handbooks' })],
       }),
-      'use level': use(0.001, 0.1),
+      'use level': useLevel(0.001, 0.1),
     },
     notes: [handling],
   },
@@ -156,13 +138,13 @@ export const potentAroma: readonly Ingredient[] = [
     formula: 'C9H14N2O',
     potent: true,
     figures: {
-      density: weighs(0.99),
+      density: recalledDensity(0.99),
       'molar mass': molarMass(166.224),
       'odour threshold': threshold(0.002, 'belitz-1987', {
         note: 'printed without the methoxy',
         others: [between(0.001, 0.002, { source: 'aroma-handbooks', fromMemory: true })],
       }),
-      'use level': use(0.001, 0.05),
+      'use level': useLevel(0.001, 0.05),
     },
     notes: [handling],
   },
@@ -174,7 +156,7 @@ export const potentAroma: readonly Ingredient[] = [
     formula: 'C6H8O3',
     potent: true,
     figures: {
-      density: weighs(1.19),
+      density: recalledDensity(1.19),
       'molar mass': molarMass(128.127),
       'odour threshold': threshold(7, 'belitz-2009', {
         note: 'S form; published values span a factor of 90,000',
@@ -183,7 +165,7 @@ export const potentAroma: readonly Ingredient[] = [
           recalled(0.001, { source: 'aroma-handbooks' }),
         ],
       }),
-      'use level': use(0.01, 1),
+      'use level': useLevel(0.01, 1),
     },
     notes: [handling],
   },
@@ -195,7 +177,7 @@ export const potentAroma: readonly Ingredient[] = [
     formula: 'C12H22O',
     potent: true,
     figures: {
-      density: weighs(0.985),
+      density: recalledDensity(0.985),
       'molar mass': molarMass(182.307),
       'odour threshold': threshold(0.004, 'geosmin-review', {
         others: [threshold(0.01, 'geosmin-review'), threshold(0.02, 'geosmin-thesis')],
@@ -211,10 +193,10 @@ export const potentAroma: readonly Ingredient[] = [
     formula: 'C15H22O',
     potent: true,
     figures: {
-      density: weighs(0.92),
+      density: recalledDensity(0.92),
       'molar mass': molarMass(218.34),
       'odour threshold': threshold(0.05, 'belitz-2009'),
-      'use level': use(0.01, 1),
+      'use level': useLevel(0.01, 1),
     },
     notes: [handling],
   },

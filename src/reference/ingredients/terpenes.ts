@@ -1,27 +1,11 @@
-/** The main compounds of flavour oils: terpenes and their oxygenated relatives, which count as oil. */
+/** The terpene hydrocarbons of flavour oils; they count as oil. */
 
 import type { Figure, Ingredient } from '../ingredient.ts';
+import { threshold, useLevel } from './aroma-makers.ts';
 import { between, handbook, logP, molarMass, recalled, solubility } from './figure-makers.ts';
 
 /** Surface tension against air at 20 C, from the coefficients of a straight line in temperature. */
 const tension = (value: number): Figure => ({ value, temperatureCelsius: 20, source: 'jasper-1972' });
-
-const smelled = (value: number, source: string, others: readonly Figure[] = []): Figure => ({
-  value,
-  source,
-  ...(others.length > 0 ? { others } : {}),
-});
-const recalledSmell = (value: number, rest: Partial<Figure> = {}): Figure =>
-  recalled(value, { source: 'aroma-handbooks', ...rest });
-
-/** mg/kg in finished drinks without alcohol; the upper end is the figure. */
-const use = (low: number, high: number): Figure =>
-  recalled(high, {
-    low,
-    high,
-    source: 'fema-use-survey',
-    note: 'order of magnitude; the upper end of the range',
-  });
 
 export const terpenes: readonly Ingredient[] = [
   {
@@ -55,8 +39,8 @@ export const terpenes: readonly Ingredient[] = [
         others: [solubility(7.57), between(2.4, 19, { source: 'aqsoldb-2019' })],
       }),
       'surface tension': tension(27.6),
-      'odour threshold': smelled(200, 'belitz-2009', [smelled(10, 'belitz-1987')]),
-      'use level': use(10, 100),
+      'odour threshold': threshold(200, 'belitz-2009', { others: [threshold(10, 'belitz-1987')] }),
+      'use level': useLevel(10, 100),
     },
   },
   {
@@ -181,111 +165,7 @@ export const terpenes: readonly Ingredient[] = [
     figures: {
       density: recalled(0.92, { temperatureCelsius: 25 }),
       'molar mass': molarMass(204.357),
-      'use level': use(1, 50),
-    },
-  },
-  {
-    name: '1,8-cineole',
-    role: 'oil',
-    aliases: ['cineole', 'eucalyptol'],
-    cas: '470-82-6',
-    formula: 'C10H18O',
-    figures: {
-      density: handbook(0.9267, 20),
-      'molar mass': molarMass(154.253),
-      'refractive index': handbook(1.4586, 20),
-      'log p': logP(2.74),
-      'water solubility': solubility(3500, { low: 2000, high: 3530 }),
-    },
-  },
-  {
-    name: 'linalool',
-    role: 'oil',
-    cas: '78-70-6',
-    formula: 'C10H18O',
-    figures: {
-      density: {
-        value: 0.87,
-        temperatureCelsius: 15,
-        source: 'essential-oil-constituents',
-        others: [recalled(0.862, { temperatureCelsius: 20 }), recalled(0.858, { temperatureCelsius: 25 })],
-      },
-      'molar mass': molarMass(154.253),
-      'refractive index': { value: 1.4627, temperatureCelsius: 20, source: 'essential-oil-constituents' },
-      'flash point': { value: 71, source: 'essential-oil-constituents' },
-      'log p': logP(2.97),
-      'water solubility': solubility(1590),
-      'odour threshold': smelled(6, 'belitz-2009', [
-        recalledSmell(0.8, { note: 'R form' }),
-        recalledSmell(7.4, { note: 'S form' }),
-      ]),
-      'use level': use(1, 10),
-    },
-  },
-  {
-    name: 'linalyl acetate',
-    role: 'oil',
-    cas: '115-95-7',
-    formula: 'C12H20O2',
-    figures: {
-      density: handbook(0.895, 20),
-      'molar mass': molarMass(196.29),
-      'refractive index': handbook(1.446, 20),
-      'log p': logP(3.93),
-      'water solubility': solubility(30, { others: [recalled(500, { note: 'other lists, at most' })] }),
-    },
-  },
-  {
-    name: 'citral',
-    role: 'oil',
-    aliases: ['geranial and neral'],
-    cas: '5392-40-5',
-    formula: 'C10H16O',
-    figures: {
-      density: handbook(0.888, 20, {
-        low: 0.8869,
-        high: 0.8888,
-        note: 'between neral and geranial',
-        others: [recalled(0.888, { low: 0.885, high: 0.891, temperatureCelsius: 25 })],
-      }),
-      'molar mass': molarMass(152.237),
-      'refractive index': handbook(1.488, 20, { low: 1.4869, high: 1.4898 }),
-      'log p': recalled(3.45, { low: 2.8, high: 3.45 }),
-      'water solubility': solubility(1340, { others: [solubility(420), solubility(590)] }),
-      'odour threshold': smelled(32, 'belitz-2009', [recalledSmell(28, { low: 28, high: 120 })]),
-      'use level': use(5, 40),
-    },
-    notes: ['the figure of smell is that of geranial', 'breaks down in acid'],
-  },
-  {
-    name: 'nootkatone',
-    role: 'oil',
-    aliases: ['(+)-nootkatone'],
-    cas: '4674-50-4',
-    formula: 'C15H22O',
-    figures: {
-      density: recalled(1, { low: 0.99, high: 1, temperatureCelsius: 20 }),
-      'molar mass': molarMass(218.34),
-      'log p': recalled(3.85, { low: 3.8, high: 3.9, note: 'estimated' }),
-      'odour threshold': smelled(1, 'belitz-1987', [
-        { value: 1000, source: 'belitz-1987', note: 'the other mirror form' },
-        recalledSmell(170, { low: 170, high: 1000, note: 'flavour in water' }),
-      ]),
-      'use level': use(0.5, 5),
-    },
-    notes: ['melts at 32 to 37 C'],
-  },
-  {
-    name: 'geraniol',
-    role: 'oil',
-    cas: '106-24-1',
-    formula: 'C10H18O',
-    figures: {
-      density: handbook(0.8894, 20),
-      'molar mass': molarMass(154.253),
-      'refractive index': handbook(1.4766, 20),
-      'log p': logP(3.56),
-      'water solubility': solubility(670, { low: 530, high: 810, others: [solubility(100)] }),
+      'use level': useLevel(1, 50),
     },
   },
 ];
