@@ -103,11 +103,14 @@ function scaledToTotal(
 }
 
 function lineOf({ term, source }: EquationItem, setting: StageSetting): Line {
+  const { kind, inDrink } = term;
+  const factor = factorOf(term, setting);
   const blend = blendFrom(source, setting);
-  const zero = { fixed: 0, perMass: 0, perVolume: 0, perWater: 0 };
   return {
-    ...zero,
-    ...(term.inDrink ? { perMass: shareForDrink(term, setting) } : ownCoefficient(term, setting)),
+    fixed: kind === 'fixed' ? factor : 0,
+    perMass: inDrink ? shareForDrink(term, setting) : kind === 'per mass' || kind === 'parts' ? factor : 0,
+    perVolume: kind === 'per volume' && !inDrink ? factor : 0,
+    perWater: kind === 'per water' && !inDrink ? factor : 0,
     makesUp: isMakeUp(term),
     blend,
     volume: addedSpecificVolume(blend, setting.model),
@@ -123,23 +126,6 @@ function factorOf(term: Term, { earlier }: StageSetting): number {
   return term.factor / (earlier[term.densityOfStage]?.specificVolume ?? 1);
 }
 
-function ownCoefficient(term: Term, setting: StageSetting): Partial<Line> {
-  const factor = factorOf(term, setting);
-  switch (term.kind) {
-    case 'fixed':
-      return { fixed: factor };
-    case 'per mass':
-    case 'parts':
-      return { perMass: factor };
-    case 'per volume':
-      return { perVolume: factor };
-    case 'per water':
-      return { perWater: factor };
-    default:
-      return {};
-  }
-}
-
 /** What the drink must hold of the item, g/g, over what the drink holds of this stage: the item's share here. */
 function shareForDrink(term: Term, setting: StageSetting): number {
   const { drink, carried } = setting;
@@ -150,38 +136,31 @@ function shareForDrink(term: Term, setting: StageSetting): number {
   return factor / carried;
 }
 
-/** Rows over M, V, W and, where one item makes up, its mass. */
+/** Rows over M, V, W and, where one item makes up, its mass; the right side stands last. */
 function equationsOf(lines: readonly Line[], setting: StageSetting): number[][] {
-  const makeUp = lines.find((line) => line.makesUp);
-  const width = makeUp ? 4 : 3;
-  const weigh = (weight: (line: Line) => number): number[] => {
-    const row = [0, 0, 0, 0, 0];
-    for (const line of lines) {
-      const by = weight(line);
-      if (line.makesUp) row[3] = by;
-      row[0] = (row[0] ?? 0) + by * line.perMass;
-      row[1] = (row[1] ?? 0) + by * line.perVolume;
-      row[2] = (row[2] ?? 0) + by * line.perWater;
-      row[4] = (row[4] ?? 0) + by * line.fixed;
-    }
-    return row;
-  };
+  const makeUp = lines.some((line) => line.makesUp);
   const rows = [
-    massRow(
-      weigh(() => 1),
-      setting,
-    ),
-    volumeRow(
-      weigh((line) => line.volume),
-      setting,
-    ),
-    minusUnknown(
-      weigh((line) => line.water),
-      2,
-    ),
-    ...(makeUp ? [makeUpRow(setting.stage)] : []),
+    massRow(weighted(lines, 'mass'), setting),
+    volumeRow(weighted(lines, 'volume'), setting),
+    minusUnknown(weighted(lines, 'water'), 2),
   ];
-  return rows.map((row) => [...row.slice(0, width), row[4] ?? 0]);
+  if (makeUp) rows.push(makeUpRow(setting.stage));
+  else for (const row of rows) row.splice(3, 1);
+  return rows;
+}
+
+/** The sum of all items as a row: their masses, the volumes they add, or the water they bring. */
+function weighted(lines: readonly Line[], of: 'mass' | 'volume' | 'water'): readonly number[] {
+  let [perMass, perVolume, perWater, makeUp, fixed] = [0, 0, 0, 0, 0];
+  for (const line of lines) {
+    const by = of === 'mass' ? 1 : line[of];
+    perMass += by * line.perMass;
+    perVolume += by * line.perVolume;
+    perWater += by * line.perWater;
+    fixed += by * line.fixed;
+    if (line.makesUp) makeUp = by;
+  }
+  return [perMass, perVolume, perWater, makeUp, fixed];
 }
 
 /** From `x = row` to `x - row = right side`. */

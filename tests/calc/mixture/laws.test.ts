@@ -5,7 +5,7 @@ import { sum } from '../../../src/calc/sum.ts';
 import { gramsOf, solved, stageNamed } from './bench.ts';
 import { type RandomTrial, randomTrial, typedTrial } from './random-stages.ts';
 
-const runs = { numRuns: 400 };
+const runs = { numRuns: 300 };
 
 const itemsByName = (stages: readonly ResolvedStage[]): ReadonlyMap<string, number> =>
   new Map(
