@@ -8,7 +8,8 @@ import type { Entry, Row } from './answer.ts';
 import type { Book, BookEntry } from './book.ts';
 import { parseItemText } from './item-text.ts';
 import { parseNumber } from './number.ts';
-import { parseQuantity } from './parse-quantity.ts';
+import { trimmedNumber } from './number-text.ts';
+import { parseQuantity, wrongKind } from './parse-quantity.ts';
 import type { Dimension, Quantity } from './quantity.ts';
 import { parseRatio, parseThrow, type Ratio, type Throw } from './ratio.ts';
 
@@ -50,6 +51,9 @@ export interface NamedItem {
   readonly quantity: Quantity;
   readonly value: number | undefined;
 }
+
+/** Ten digits, so that the last bits of a double don't make an answer look stale. */
+const steady = (value: number): string => value.toPrecision(10);
 
 const leaf = (quantity: Quantity): Entry => ({ value: quantity.value, unit: quantity.unit });
 
@@ -100,7 +104,7 @@ export function quantityField(
     { placeholder: 'AMOUNT', ...words, isAmount: true },
     (text) => parseQuantity(text, words.accepts),
     leaf,
-    (quantity) => `${quantity.inner} ${quantity.dimension}`,
+    (quantity) => `${steady(quantity.inner)} ${quantity.dimension}`,
   );
 }
 
@@ -109,7 +113,7 @@ export function numberField(words: Words): Field<number | undefined> {
     { placeholder: 'NUMBER', ...words, isAmount: false },
     (text) => parseNumber(text),
     (value) => ({ value, unit: '' }),
-    String,
+    steady,
   );
 }
 
@@ -117,8 +121,8 @@ export function ratioField(words: Words): Field<Ratio | undefined> {
   return single<Ratio>(
     { placeholder: 'A:B', ...words, isAmount: false },
     (text) => parseRatio(text),
-    (ratio) => `${ratio.left}:${ratio.right}`,
-    (ratio) => `${ratio.left / ratio.right}`,
+    (ratio) => `${trimmedNumber(ratio.left)}:${trimmedNumber(ratio.right)}`,
+    (ratio) => steady(ratio.left / ratio.right),
   );
 }
 
@@ -165,7 +169,7 @@ export function itemsField(
     { placeholder: 'ITEM', ...words, isAmount: true },
     (text, context) => readItem(text, words.accepts, context.book),
     (items) => items.map(showItem),
-    (item) => `${item.name} ${item.quantity.inner} ${item.quantity.dimension} @${item.value ?? ''}`,
+    (item) => `${item.name} ${steady(item.quantity.inner)} ${item.quantity.dimension} @${item.value ?? ''}`,
   );
 }
 
@@ -187,13 +191,13 @@ function readItem(text: string, accepts: readonly Dimension[], book: Book): Pars
   const { name, quantity, value } = item.value;
   if (!quantity)
     return refused('no-amount', `"${text}" says no amount`, `type the amount first: "2 g ${name}"`);
-  if (!accepts.includes(quantity.dimension)) {
-    return refused(
-      'wrong-kind',
-      `"${quantity.written}" is a ${quantity.dimension}`,
-      `give a ${accepts.join(' or a ')} for ${name}`,
-    );
-  }
+  const kind = wrongKind({
+    written: quantity.written,
+    dimension: quantity.dimension,
+    accepted: accepts,
+    span: [0, text.length],
+  });
+  if (kind) return kind;
   const entry = book.find(name);
   if (!entry && value === undefined) return unknownName(name, book);
   return parsed({ name: entry?.name ?? name, entry, quantity, value });

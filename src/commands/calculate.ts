@@ -1,8 +1,8 @@
 /** Runs a calculator from the command line: typed inputs, or a trial, or both. */
 
 import { loadArithmetic } from '../calc/arithmetic.ts';
-import type { Calculator, FiledAnswer, TrialPicture } from '../calc/calculator.ts';
-import { optionName } from '../calc/calculator.ts';
+import { type Calculator, optionName } from '../calc/calculator.ts';
+import { emulsionStrength } from '../calc/calculators/dose.ts';
 import type { Io } from '../io.ts';
 import { answerJson } from '../output/answer-json.ts';
 import { answerPage } from '../output/answer-page.ts';
@@ -14,20 +14,21 @@ import { wordSources } from './worded-sources.ts';
 export async function runCalculator(calculator: Calculator, call: Call, io: Io): Promise<Outcome> {
   const { book, sources } = await openBook(io);
   const trial = optionValue(call, 'trial');
-  const record = call.flags.has('record');
-  if (record && trial === undefined) fail('usage', '--record needs a trial to write into', 'add --trial N');
-  const opened = trial === undefined ? undefined : await openTrialPicture(trial, io);
+  const isRecorded = call.flags.has('record');
+  if (isRecorded && trial === undefined)
+    fail('usage', '--record needs a trial to write into', 'add --trial N');
+  const pictured = trial === undefined ? undefined : await picture(trial, io);
   const typed = { ...(await emulsionOf(call, io)), ...typedInputs(calculator, call) };
-  const filed = await withArithmetic(() =>
-    calculator.answer({ typed, book, ...(opened ? { picture: opened.picture } : {}) }),
-  );
+  const inputs = { typed, book, ...(pictured ? { picture: pictured.picture } : {}) };
+  const filed = await withArithmetic(() => calculator.answer(inputs));
   const answer = wordSources(filed.answer, sources);
-  const notes = record && trial !== undefined ? await recordAnswer(filed, trial, io) : [];
   return {
     exitCode: answer.attention ? 1 : 0,
     page: answerPage(answer, calculator.readings, call.flags.has('explain')),
     json: answerJson(answer),
-    notes,
+    problems: pictured?.warnings ?? [],
+    notes:
+      isRecorded && trial !== undefined ? await record({ calculator, filed, typed, call, trial, io }) : [],
   };
 }
 
@@ -52,27 +53,23 @@ export async function withArithmetic<T>(calculate: () => T): Promise<T> {
   }
 }
 
-interface OpenedTrial {
-  readonly picture: TrialPicture;
+type Ledger = typeof import('./with-ledger.ts');
+
+async function picture(trial: string, io: Io): ReturnType<Ledger['openPicture']> {
+  const { openPicture } = await import('./with-ledger.ts');
+  return openPicture(trial, io);
 }
 
-async function openTrialPicture(trial: string, io: Io): Promise<OpenedTrial> {
-  const { openTrial } = await import('./with-ledger.ts');
-  return openTrial(trial, io);
-}
-
-async function recordAnswer(filed: FiledAnswer, trial: string, io: Io): Promise<readonly string[]> {
+async function record(recording: Parameters<Ledger['recordAnswers']>[0]): Promise<readonly string[]> {
   const { recordAnswers } = await import('./with-ledger.ts');
-  return recordAnswers([filed], trial, io);
+  return recordAnswers(recording);
 }
 
 /** `--emulsion-of 14` as the typed strength of that trial's emulsion. */
 async function emulsionOf(call: Call, io: Io): Promise<Readonly<Record<string, readonly string[]>>> {
   const trial = optionValue(call, 'emulsion-of');
   if (trial === undefined) return {};
-  const { emulsionStrength } = await import('../calc/calculators/dose.ts');
-  const { picture } = await openTrialPicture(trial, io);
-  const strength = emulsionStrength(picture.mixture);
+  const strength = emulsionStrength((await picture(trial, io)).picture.mixture);
   if ('why' in strength)
     return fail(
       'not-in-trial',

@@ -4,5 +4,10 @@ import { calculators } from '../calc/calculators/index.ts';
 import { calculatorCommand } from './calculator-command.ts';
 import type { CommandSpec } from './command.ts';
 import { ingredientCommand } from './ingredient-command.ts';
+import { ledgerCommands } from './ledger-commands.ts';
 
-export const commands: readonly CommandSpec[] = [...calculators.map(calculatorCommand), ingredientCommand];
+export const commands: readonly CommandSpec[] = [
+  ...calculators.map(calculatorCommand),
+  ...ledgerCommands,
+  ingredientCommand,
+];

@@ -6,15 +6,15 @@ import type { Io } from '../io.ts';
 import { findRoot } from '../ledger/find-root.ts';
 import type { Source } from '../reference/sources.ts';
 
-export interface OpenedBook {
+export interface BookAndSources {
   readonly book: Book;
   readonly sources: Readonly<Record<string, Source>>;
 }
 
-export async function openBook(io: Io): Promise<OpenedBook> {
+export async function openBook(io: Io): Promise<BookAndSources> {
   const { ingredients, sources } = await import('../reference/library.ts');
-  const root = await findRoot(io.workingFolder);
-  if (root === undefined) return { book: makeBook({ builtIn: ingredients, own: [] }).book, sources };
-  const { openOwnBook } = await import('./with-ledger.ts');
-  return { book: await openOwnBook(root), sources };
+  if ((await findRoot(io.workingFolder)) === undefined)
+    return { book: makeBook({ builtIn: ingredients, own: [] }).book, sources };
+  const { openLedgerBook } = await import('./with-ledger.ts');
+  return { book: await openLedgerBook(io), sources };
 }

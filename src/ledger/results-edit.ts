@@ -14,16 +14,19 @@ export interface NewResult {
   readonly stage?: string;
   /** The eight hex digits over everything that went in. */
   readonly of: string;
+  /** What was typed over the trial, by field, so that the answer can be given again. */
+  readonly typed?: readonly (readonly [field: string, text: string])[];
   readonly given?: readonly (readonly [label: string, text: string])[];
   readonly figures: readonly (readonly [label: string, text: string])[];
 }
 
-function factsOf({ at, calculator, stage, of, given = [], figures }: NewResult): readonly Fact[] {
+function factsOf({ at, calculator, stage, of, typed = [], given = [], figures }: NewResult): readonly Fact[] {
   return [
     ['at', at],
     ['calculator', calculator],
     ...(stage === undefined ? [] : [['stage', stage] as const]),
     ['of', of],
+    ...(typed.length === 0 ? [] : [['typed', typed] as const]),
     ...(given.length === 0 ? [] : [['given', given] as const]),
     ...figures,
   ];

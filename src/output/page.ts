@@ -1,6 +1,7 @@
 /** Lays a page of blocks out as text. */
 
 import type { Paint } from './paint.ts';
+import { problemsText } from './problem-page.ts';
 import type { Align, Block, Column, Page } from './view.ts';
 import { cellWidth, padEnd, padStart, wrapped } from './wrap.ts';
 
@@ -10,12 +11,15 @@ export interface Sheet {
 }
 
 export async function layOut(page: Page, sheet: Sheet): Promise<string> {
-  const parts: string[] = [];
+  let text = '';
+  let isUnderHeading = true;
   for (const block of page) {
     const lines = block.kind === 'grid' ? await layOutWrapped(block, sheet) : layOutBlock(block, sheet);
-    if (lines.length > 0) parts.push(`${lines.join('\n')}\n`);
+    if (lines.length === 0) continue;
+    text += `${isUnderHeading ? '' : '\n'}${lines.join('\n')}\n`;
+    isUnderHeading = block.kind === 'heading';
   }
-  return parts.join('\n');
+  return text;
 }
 
 type Grid = Extract<Block, { readonly kind: 'grid' }>;
@@ -32,6 +36,8 @@ function layOutBlock(block: Exclude<Block, Grid>, sheet: Sheet): readonly string
       return [paint('strong', block.text)];
     case 'text':
       return wrapped(block.text, width).map((line) => paint(block.tone ?? 'plain', line));
+    case 'problems':
+      return [problemsText(block.problems, paint).trimEnd()];
     case 'lines':
       return block.lines.map((line) => paint(block.tone ?? 'plain', line));
     case 'pairs':
@@ -90,7 +96,8 @@ function pad(text: string, width: number, align: Align): string {
   return align === 'right' ? padStart(text, width) : padEnd(text, width);
 }
 
-const numberFirst = /^(-?\d+)((?:\.\d+)?(?:e[+-]\d+)?)(.*)$/s;
+/** A number alone or with its unit; a date or a range is none. */
+const numberFirst = /^(-?\d+)((?:\.\d+)?(?:e[+-]\d+)?)((?: .*)?)$/s;
 
 /** Texts that begin with a number padded so that the decimal points stand under each other. */
 export function alignedOnPoint(texts: readonly string[]): readonly string[] {

@@ -1,5 +1,7 @@
 /** What is shown, as data: a page of blocks. Laid out once, in `page.ts`. */
 
+import type { Problem } from '../problem.ts';
+
 export type Tone = 'plain' | 'strong' | 'faint' | 'good' | 'bad' | 'warn';
 
 export type Align = 'left' | 'right' | 'point';
@@ -10,6 +12,8 @@ export interface Column {
 }
 
 export type Block =
+  /** Problems with their places and excerpts. */
+  | { readonly kind: 'problems'; readonly problems: readonly Problem[] }
   | { readonly kind: 'heading'; readonly text: string }
   /** Running text, wrapped to the width. */
   | { readonly kind: 'text'; readonly text: string; readonly tone?: Tone }

@@ -53,7 +53,10 @@ export async function neckring(words: readonly string[], setting: Setting = {}):
 }
 
 /** The value of a found leaf of a `--json` answer. */
-export async function found(words: readonly string[], setting: Setting = {}): Promise<Readonly<Record<string, unknown>>> {
+export async function found(
+  words: readonly string[],
+  setting: Setting = {},
+): Promise<Readonly<Record<string, unknown>>> {
   const { out } = await neckring([...words, '--json'], setting);
   const parsed: unknown = JSON.parse(out);
   return record(record(parsed)['found']);
@@ -90,4 +93,5 @@ export async function exampleLedger(): Promise<string> {
 }
 
 export const readIn = (folder: string, path: string): Promise<string> => readFile(join(folder, path), 'utf8');
-export const writeIn = (folder: string, path: string, text: string): Promise<void> => writeFile(join(folder, path), text);
+export const writeIn = (folder: string, path: string, text: string): Promise<void> =>
+  writeFile(join(folder, path), text);

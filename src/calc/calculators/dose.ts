@@ -143,9 +143,9 @@ interface Strength {
 export function emulsionStrength(mixture: Mixture): Strength | { readonly why: string } {
   const meeting = meetingStage(mixture);
   if (!meeting) return { why: 'no stage holds both an oil and an emulsifier' };
-  const { stage, oilGrams, emulsifierGrams, carrierGrams } = meeting;
+  const { name, stage, oilGrams, emulsifierGrams, carrierGrams } = meeting;
   return {
-    stage: stage.name,
+    stage: name,
     given: {
       emulsion: share(oilGrams / stage.massGrams),
       ratio: { left: 1, right: emulsifierGrams / oilGrams },

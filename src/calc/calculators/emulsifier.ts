@@ -55,7 +55,7 @@ export const emulsifier = defineCalculator({
     oilMass: { label: 'oil', unit: 'g' },
     emulsifierMass: { label: 'emulsifier', unit: 'g' },
     carrierMass: { label: 'carrier', unit: 'g' },
-    waterMass: { label: 'water', unit: 'g' },
+    waterMass: { label: 'water and the rest', unit: 'g' },
     oilPerEmulsifier: { label: 'oil per emulsifier', unit: '' },
     emulsifierFraction: { label: 'emulsifier in the batch', unit: '', as: 'percent' },
     blend: {
@@ -77,10 +77,10 @@ export const emulsifier = defineCalculator({
   takes: ({ mixture }) => {
     const meeting = meetingStage(mixture);
     if (!meeting) return { why: 'no stage holds both an oil and an emulsifier' };
-    const { stage, oilGrams, emulsifierGrams, carrierGrams } = meeting;
+    const { name, stage, oilGrams, emulsifierGrams, carrierGrams } = meeting;
     return [
       {
-        stage: stage.name,
+        stage: name,
         given: {
           batch: grams(stage.massGrams),
           oil: share(oilGrams / stage.massGrams),

@@ -1,7 +1,7 @@
 import { fail } from '../../problem.ts';
 import { hlbRanges, hlbRangesCite } from '../../reference/hlb-ranges.ts';
 import { defineCalculator } from '../define-calculator.ts';
-import { splitToHlb } from '../emulsifier-split.ts';
+import { type SplitPart, splitToHlb } from '../emulsifier-split.ts';
 import { itemsField, type NamedItem, numberField } from '../fields.ts';
 import { meetingStage } from '../mixture/meeting-stage.ts';
 import { numberText, trimmedNumber } from '../number-text.ts';
@@ -78,7 +78,7 @@ export const hlb = defineCalculator({
         .map((one) => `${one.name} has no HLB`),
     ];
     if (lacking.length > 0) return { why: lacking.join(', ') };
-    return [{ stage: meeting.stage.name, given: { oil: meeting.oils, emulsifier: meeting.emulsifiers } }];
+    return [{ stage: meeting.name, given: { oil: meeting.oils, emulsifier: meeting.emulsifiers } }];
   },
   work: (given, working) => {
     if (given.emulsifier.length === 0)
@@ -104,8 +104,6 @@ export const hlb = defineCalculator({
       share: one.item.quantity.inner / emulsifierMass,
     }));
     const shares = splitToHlb(parts, required);
-    const lowest = Math.min(...parts.map((part) => part.hlb));
-    const highest = Math.max(...parts.map((part) => part.hlb));
     sayFitness(blended, required, working);
     return {
       found: {
@@ -121,15 +119,25 @@ export const hlb = defineCalculator({
         })),
         reachable: shares !== undefined,
       },
-      attention: shares === undefined,
-      ...(shares
-        ? {}
-        : {
-            lead: `No split of these reaches ${numberText(required, 4)}: they blend from ${trimmedNumber(lowest)} to ${trimmedNumber(highest)}.`,
-          }),
+      ...outOfReach(parts, required, shares !== undefined),
     };
   },
 });
+
+/** One emulsifier alone has nothing to split: its mismatch is an answer, not a failure. */
+function outOfReach(
+  parts: readonly SplitPart[],
+  required: number,
+  isReached: boolean,
+): { readonly lead?: string; readonly attention?: boolean } {
+  if (isReached || parts.length === 1) return {};
+  const values = parts.map((part) => part.hlb);
+  const [lowest, highest] = [Math.min(...values), Math.max(...values)].map((value) => trimmedNumber(value));
+  return {
+    attention: true,
+    lead: `No split of these reaches ${numberText(required, 4)}: they blend from ${lowest} to ${highest}.`,
+  };
+}
 
 function requiredHlb(oils: readonly NamedItem[], target: number | undefined, working: Working): number {
   if (target !== undefined) {

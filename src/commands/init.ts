@@ -1,0 +1,45 @@
+import { mkdir } from 'node:fs/promises';
+import { resolve } from 'node:path';
+import type { Io } from '../io.ts';
+import { benchFile, findRoot } from '../ledger/find-root.ts';
+import { ingredientsFile } from '../ledger/folder.ts';
+import { newBenchText, newIngredientsText } from '../ledger/new-files.ts';
+import { openTimeZone } from '../ledger/times.ts';
+import { envelope } from '../output/answer-json.ts';
+import { fail } from '../problem.ts';
+import { type Call, type Outcome, optionValue } from './command.ts';
+import { landHere } from './land-text.ts';
+import { readPort } from './open-ledger.ts';
+
+export async function runInit(call: Call, io: Io): Promise<Outcome> {
+  const folder = resolve(io.workingFolder, call.words[0] ?? '.');
+  const around = await findRoot(folder);
+  if (around === folder)
+    fail('already-a-ledger', `${folder} is a ledger already`, 'neckring list shows what is in it');
+  if (around !== undefined)
+    fail('inside-a-ledger', `${folder} lies inside the ledger ${around}`, 'choose a folder outside it');
+  const zone = optionValue(call, 'time-zone') ?? Intl.DateTimeFormat().resolvedOptions().timeZone;
+  if (!openTimeZone(zone))
+    fail('bad-time-zone', `--time-zone: there is no zone "${zone}"`, 'give a name such as Europe/Lisbon');
+  await mkdir(folder, { recursive: true });
+  const files = [
+    { path: benchFile, before: undefined, after: newBenchText(zone) },
+    { path: ingredientsFile, before: undefined, after: newIngredientsText },
+  ].filter(({ path }) => readPort(io).sizeOf(resolve(folder, path)) === undefined);
+  const written = await landHere(folder, call, io, async () => files);
+  return {
+    exitCode: 0,
+    page: [
+      { kind: 'text', text: `A ledger begins in ${folder}.` },
+      {
+        kind: 'pairs',
+        pairs: [
+          ['next', 'open bench.yaml and put in your balances and how long you watch'],
+          ['then', 'neckring new --title "…"'],
+        ],
+      },
+    ],
+    json: envelope({ schema: 'init@1', given: { folder }, found: { written } }),
+    notes: written.map((path) => `wrote ${path}`),
+  };
+}

@@ -1,0 +1,133 @@
+/** The words of the commands that work on a ledger; what they do is loaded with the ledger itself. */
+
+import { type CommandSpec, dryRunOption, explainOption, jsonOption, type Run } from './command.ts';
+import { observationOptions } from './observation-options.ts';
+
+type Ledger = typeof import('./with-ledger.ts');
+
+const withLedger =
+  (pick: (ledger: Ledger) => Run): (() => Promise<Run>) =>
+  async () =>
+    pick(await import('./with-ledger.ts'));
+
+export const ledgerCommands: readonly CommandSpec[] = [
+  {
+    name: 'init',
+    summary: 'begin a ledger in this folder',
+    about:
+      'Writes bench.yaml and ingredients.yaml to fill in, and the folders. Nothing that is there is changed.',
+    group: 'Ledger',
+    words: [{ name: 'FOLDER', help: 'where; this folder if left out' }],
+    options: [
+      {
+        name: 'time-zone',
+        placeholder: 'ZONE',
+        help: 'such as Europe/Lisbon; that of this computer if left out',
+      },
+      jsonOption,
+    ],
+    examples: [
+      { line: 'init', says: 'in this folder' },
+      { line: 'init drinks --time-zone Europe/Lisbon', says: 'in a new folder' },
+    ],
+    load: withLedger((ledger) => ledger.runInit),
+  },
+  {
+    name: 'new',
+    summary: 'write the next trial, empty or from another',
+    about:
+      'Takes the next free number. With --from it copies stages and process, not what was weighed or seen.',
+    group: 'Ledger',
+    words: [],
+    options: [
+      { name: 'title', placeholder: 'TEXT', help: 'what it is' },
+      { name: 'from', placeholder: 'TRIAL', help: 'the trial to copy stages and process from' },
+      { name: 'series', placeholder: 'SERIES', help: 'the series it belongs to' },
+      { name: 'why', placeholder: 'TEXT', help: 'the question it asks' },
+      dryRunOption,
+      jsonOption,
+    ],
+    examples: [
+      { line: 'new --title "cardamom, one part to three"', says: 'an empty trial to fill in' },
+      { line: 'new --from 13 --title "the third again, cold"', says: 'the same stages, ready to change' },
+    ],
+    load: withLedger((ledger) => ledger.runNew),
+  },
+  {
+    name: 'observe',
+    summary: 'write down what is seen, measured or tasted',
+    about: 'A dated fact goes into the trial by its time. The very same fact is not written twice.',
+    group: 'Ledger',
+    words: [{ name: 'TRIAL', help: 'its number or its file', required: true }],
+    options: [
+      { name: 'sample', placeholder: 'SAMPLE', help: 'which sample; not needed where there is one' },
+      { name: 'at', placeholder: 'TIME', help: '09:10, "yesterday 18:00" or a full time; now if left out' },
+      ...observationOptions,
+      dryRunOption,
+      jsonOption,
+    ],
+    examples: [
+      { line: 'observe 14 --look hazy --note "only from the side"', says: 'a look, now' },
+      {
+        line: 'observe 17 --sample "cold glass" --at "yesterday 18:00" --ph 3.05',
+        says: 'a reading of yesterday',
+      },
+    ],
+    load: withLedger((ledger) => ledger.runObserve),
+  },
+  {
+    name: 'list',
+    summary: 'the trials, newest last',
+    about: 'The newest 40 on a terminal; all of them with --all or into a pipe.',
+    group: 'Ledger',
+    words: [],
+    options: [{ name: 'all', help: 'every trial' }, jsonOption],
+    examples: [
+      { line: 'list', says: 'the newest 40' },
+      { line: 'list --all', says: 'every trial' },
+    ],
+    load: withLedger((ledger) => ledger.runList),
+  },
+  {
+    name: 'show',
+    summary: 'one trial as a page of the notebook',
+    about:
+      'Stages with planned and weighed amounts and what they come to in the drink, the process, looks by day, results.',
+    group: 'Ledger',
+    words: [{ name: 'TRIAL', help: 'its number or its file', required: true }],
+    options: [jsonOption],
+    examples: [
+      { line: 'show 13', says: 'trial 13' },
+      { line: 'show 17 --json', says: 'everything as JSON, with the mass of every substance' },
+    ],
+    load: withLedger((ledger) => ledger.runShow),
+  },
+  {
+    name: 'check',
+    summary: 'find every mistake in the files, with its place',
+    about:
+      'Checks the whole ledger, or the files and folders named. Exits 1 where there is an error in them.',
+    group: 'Ledger',
+    words: [{ name: 'PATHS', help: 'files or folders of the ledger', many: true }],
+    options: [jsonOption],
+    examples: [
+      { line: 'check', says: 'the whole ledger' },
+      { line: 'check trials/0014-orange-1-to-2.5.yaml', says: 'one file' },
+    ],
+    load: withLedger((ledger) => ledger.runCheck),
+  },
+  {
+    name: 'reckon',
+    summary: 'run every calculator on a trial and write the answers back',
+    about:
+      'Shows each answer, says which calculators do not apply and why, and appends what is new under results.',
+    group: 'Ledger',
+    words: [{ name: 'TRIAL', help: 'its number or its file', many: true, required: true }],
+    options: [dryRunOption, explainOption, jsonOption],
+    examples: [
+      { line: 'reckon 13', says: 'all answers for trial 13' },
+      { line: 'reckon 13 17 --dry-run', says: 'what would be written' },
+    ],
+    load: withLedger((ledger) => ledger.runReckon),
+  },
+];

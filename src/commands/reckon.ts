@@ -1,0 +1,209 @@
+import type { Calculator, FiledAnswer } from '../calc/calculator.ts';
+import type { Io } from '../io.ts';
+import { addResult, type NewResult } from '../ledger/results-edit.ts';
+import { writtenTime } from '../ledger/typed-time.ts';
+import { answerJson, envelope } from '../output/answer-json.ts';
+import { answerPage } from '../output/answer-page.ts';
+import type { Block, Page } from '../output/view.ts';
+import { type Problem, ProblemError } from '../problem.ts';
+import type { Source } from '../reference/sources.ts';
+import type { Call, Outcome } from './command.ts';
+import { changedLines, landHere, textNow } from './land-text.ts';
+import { bookOf } from './ledger-book.ts';
+import { type Here, type OpenedTrial, openHere, openTrialNamed } from './open-ledger.ts';
+import { markOf, type Reckoned, type Reckoning, reckonTrial } from './reckoned.ts';
+import { figureFacts, givenFacts } from './result-facts.ts';
+import { pictureOf } from './trial-picture.ts';
+import { wordSources } from './worded-sources.ts';
+
+type Sources = Readonly<Record<string, Source>>;
+
+export async function runReckon(call: Call, io: Io): Promise<Outcome> {
+  const here = await openHere(io);
+  const book = await bookOf(here);
+  const { sources } = await import('../reference/library.ts');
+  const all: {
+    readonly trial: OpenedTrial;
+    readonly reckoning: Reckoning;
+    readonly warnings: readonly Problem[];
+  }[] = [];
+  for (const word of call.words) {
+    const trial = await openTrialNamed(here, io, word);
+    const { picture, warnings } = await pictureOf(here, trial, book);
+    all.push({ trial, warnings, reckoning: reckonTrial(picture, book) });
+  }
+  const isDry = call.flags.has('dry-run');
+  const written = await writeResults({
+    call,
+    io,
+    here,
+    isDry,
+    entries: all.map(({ trial, reckoning }) => ({
+      file: trial.file,
+      results: reckoning.answers.map((one) => newResult(one, io, here)),
+    })),
+  });
+  return {
+    exitCode: 0,
+    page: all
+      .flatMap(({ trial, reckoning }) => trialPage(trial, reckoning, sources, call.flags.has('explain')))
+      .concat(diffBlocks(written, isDry)),
+    json: envelope({
+      schema: 'reckon@1',
+      given: { trials: all.map(({ trial }) => trial.card.number) },
+      found: {
+        trials: all.map(({ trial, reckoning }) => ({
+          trial: trial.card.number,
+          answers: reckoning.answers.map(({ filed }) => ({
+            ...answerJson(wordSources(filed.answer, sources)),
+            stage: filed.stage ?? '',
+          })),
+          notApplied: reckoning.notApplied.map(({ calculator, why }) => ({
+            calculator: calculator.name,
+            why,
+          })),
+        })),
+      },
+    }),
+    problems: all.flatMap(({ warnings }) => warnings),
+    notes: notesOf(written, isDry),
+  };
+}
+
+/** `--record`: answers of a quick command into a trial. `typed` is what was typed over the trial. */
+export async function recordAnswers(recording: {
+  readonly calculator: Calculator;
+  readonly filed: FiledAnswer;
+  readonly typed: Readonly<Record<string, readonly string[]>>;
+  readonly call: Call;
+  readonly trial: string;
+  readonly io: Io;
+}): Promise<readonly string[]> {
+  const { calculator, filed, typed, call, io } = recording;
+  const here = await openHere(io);
+  const trial = await openTrialNamed(here, io, recording.trial);
+  const result = newResult({ calculator, filed }, io, here, typed);
+  const written = await writeResults({
+    call,
+    io,
+    here,
+    isDry: false,
+    entries: [{ file: trial.file, results: [result] }],
+  });
+  return notesOf(written, false);
+}
+
+function newResult(
+  { calculator, filed }: Reckoned,
+  io: Io,
+  here: Here,
+  typed: Readonly<Record<string, readonly string[]>> = {},
+): NewResult {
+  return {
+    at: writtenTime(io.now(), here.settings.zone, true),
+    calculator: calculator.name,
+    ...(filed.stage === undefined ? {} : { stage: filed.stage }),
+    of: markOf(filed),
+    typed: Object.entries(typed).flatMap(([field, texts]) => texts.map((text) => [field, text] as const)),
+    given: givenFacts(filed.answer, calculator),
+    figures: figureFacts(filed.answer, calculator.readings),
+  };
+}
+
+interface Written {
+  readonly file: string;
+  readonly added: number;
+  readonly diff: readonly string[];
+}
+
+interface WriteRequest {
+  readonly call: Call;
+  readonly io: Io;
+  readonly here: Here;
+  readonly isDry: boolean;
+  readonly entries: readonly { readonly file: string; readonly results: readonly NewResult[] }[];
+}
+
+async function writeResults({ call, io, here, isDry, entries }: WriteRequest): Promise<readonly Written[]> {
+  let written: readonly Written[] = [];
+  const make = async () => {
+    const made = entries.map(({ file, results }) => {
+      const before = textNow(here.root, file, io);
+      const { text, added } = withResults(file, before, results);
+      return { file, before, after: text, added };
+    });
+    written = made.map(({ file, before, after, added }) => ({
+      file,
+      added,
+      diff: changedLines(before, after),
+    }));
+    return made
+      .filter(({ added }) => added > 0)
+      .map(({ file, before, after }) => ({ path: file, before, after }));
+  };
+  if (isDry) await make();
+  else await landHere(here.root, call, io, make);
+  return written;
+}
+
+function withResults(
+  file: string,
+  before: string,
+  results: readonly NewResult[],
+): { readonly text: string; readonly added: number } {
+  let text = before;
+  let added = 0;
+  for (const result of results) {
+    const edited = addResult(file, text, result);
+    if (!edited.ok) throw new ProblemError(edited.problems);
+    text = edited.text;
+    if (edited.state === 'added') added++;
+  }
+  return { text, added };
+}
+
+function notesOf(written: readonly Written[], isDry: boolean): readonly string[] {
+  return written.map(({ file, added }) =>
+    added === 0
+      ? `${file}: nothing new; nothing written`
+      : `${isDry ? 'would write' : 'wrote'} ${added} result${added === 1 ? '' : 's'} to ${file}`,
+  );
+}
+
+const diffBlocks = (written: readonly Written[], isDry: boolean): Page =>
+  isDry
+    ? written
+        .filter(({ added }) => added > 0)
+        .flatMap(({ file, diff }): readonly Block[] => [
+          { kind: 'heading', text: file },
+          { kind: 'lines', lines: diff },
+        ])
+    : [];
+
+function trialPage(
+  trial: OpenedTrial,
+  { answers, notApplied }: Reckoning,
+  sources: Sources,
+  explain: boolean,
+): Page {
+  const { number, title } = trial.card;
+  return [
+    { kind: 'heading', text: `Trial ${number}${title ? `: ${title}` : ''}` },
+    ...answers.flatMap(
+      ({ calculator, filed }): Page => [
+        { kind: 'heading', text: filed.stage ? `${calculator.name}, ${filed.stage}` : calculator.name },
+        ...answerPage(wordSources(filed.answer, sources), calculator.readings, explain),
+      ],
+    ),
+    ...(notApplied.length > 0
+      ? [
+          {
+            kind: 'notes',
+            mark: '-',
+            notes: notApplied.map(({ calculator, why }) => `${calculator.name} does not apply: ${why}`),
+            tone: 'faint',
+          } as const,
+        ]
+      : []),
+  ];
+}

@@ -1,0 +1,77 @@
+/** Results in trials that today's calculators, figures and amounts would not give any more. */
+
+import type { TrialPicture } from '../calc/calculator.ts';
+import { calculators } from '../calc/calculators/index.ts';
+import type { ResultCard, TrialCard } from '../ledger/cards.ts';
+import { type Check, type CheckContext, found } from '../ledger/check.ts';
+import { textUnder } from '../ledger/reading.ts';
+import { resolveTrial } from '../ledger/resolve.ts';
+import { valueUnder } from '../ledger/tree.ts';
+import { isProblemError, type Problem } from '../problem.ts';
+import { markOf } from './reckoned.ts';
+
+export const checkStaleResults: Check = (context) =>
+  context.ledger.trials.flatMap((trial) =>
+    trial.results.length === 0 || !trial.isSound ? [] : staleIn(trial, context),
+  );
+
+function staleIn(trial: TrialCard, context: CheckContext): readonly Problem[] {
+  const { mixture } = resolveTrial(trial, context.sources);
+  if (!mixture) return [];
+  const dropGrams = context.ledger.bench?.drop?.massGrams;
+  const picture: TrialPicture = { number: trial.number, mixture, dropGrams };
+  return latest(trial.results).flatMap((result) => {
+    const marks = marksToday(result, picture, context);
+    if (!marks || result.of === undefined || marks.includes(result.of)) return [];
+    const finding = {
+      code: 'stale-result',
+      severity: 'warning',
+      message: `this ${result.calculator} answer is no longer what the trial comes to`,
+      hint: `neckring reckon ${trial.number} writes today's beside it`,
+    } as const;
+    return [found(context, trial, finding, valueUnder(result.node, 'of') ?? result)];
+  });
+}
+
+/** The newest result of each calculator, stage and subject; the older ones are history. */
+function latest(results: readonly ResultCard[]): readonly ResultCard[] {
+  const newest = new Map<string, ResultCard>();
+  for (const result of results)
+    newest.set(`${result.calculator} ${result.stage ?? ''} ${subjectOf(result)}`, result);
+  return [...newest.values()];
+}
+
+const subjectOf = (result: ResultCard): string => JSON.stringify(Object.entries(typedOf(result)));
+
+/** What was typed over the trial when it was recorded, by field. */
+export function typedOf(result: ResultCard): Readonly<Record<string, readonly string[]>> {
+  const typed = valueUnder(result.node, 'typed');
+  if (typed?.kind !== 'map') return {};
+  return Object.fromEntries(
+    typed.entries.map(({ key, value }) => [
+      key.text,
+      value.kind === 'list'
+        ? value.items.flatMap((item) => (item.kind === 'text' ? [item.text] : []))
+        : [textUnder(typed, key.text) ?? ''],
+    ]),
+  );
+}
+
+/** The marks that the calculator gives today; undefined where the calculator is not known. */
+function marksToday(
+  result: ResultCard,
+  picture: TrialPicture,
+  { book }: CheckContext,
+): readonly string[] | undefined {
+  const calculator = calculators.find((one) => one.name === result.calculator);
+  if (!calculator) return undefined;
+  const typed = typedOf(result);
+  try {
+    if (Object.keys(typed).length > 0) return [markOf(calculator.answer({ typed, book, picture }))];
+    const answered = calculator.answerTrial(picture, book);
+    return 'why' in answered ? [] : answered.answers.map(markOf);
+  } catch (thrown) {
+    if (!isProblemError(thrown)) throw thrown;
+    return [];
+  }
+}

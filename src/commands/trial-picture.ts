@@ -1,0 +1,37 @@
+/** A trial as calculators see it: its mixture resolved, stages of other trials included. */
+
+import type { Book } from '../calc/book.ts';
+import type { TrialPicture } from '../calc/calculator.ts';
+import type { Io } from '../io.ts';
+import type { TrialCard } from '../ledger/cards.ts';
+import { problemAt } from '../ledger/places.ts';
+import { makeSources, resolveTrial } from '../ledger/resolve.ts';
+import { openTrialsUsedBy } from '../ledger/single-trial.ts';
+import { type Problem, ProblemError } from '../problem.ts';
+import { bookOf } from './ledger-book.ts';
+import { type Here, type OpenedTrial, openHere, openTrialNamed } from './open-ledger.ts';
+
+export interface Pictured {
+  readonly picture: TrialPicture;
+  readonly warnings: readonly Problem[];
+}
+
+/** The picture of a trial that was opened; refused with its problems where it can't be solved. */
+export async function pictureOf(here: Here, trial: OpenedTrial, book: Book): Promise<Pictured> {
+  const used = await openTrialsUsedBy(here, trial.card);
+  const trialOf = (number: number): TrialCard | undefined =>
+    number === trial.card.number ? trial.card : used.get(number)?.card;
+  const { mixture, found } = resolveTrial(trial.card, makeSources({ book, bench: here.bench, trialOf }));
+  const problems = found.map(({ finding, span }) => problemAt(trial.document.source, finding, span));
+  if (!mixture) throw new ProblemError(problems);
+  return {
+    picture: { number: trial.card.number, mixture, dropGrams: here.bench.drop?.massGrams },
+    warnings: problems,
+  };
+}
+
+export async function openPicture(typed: string, io: Io): Promise<Pictured> {
+  const here = await openHere(io);
+  const trial = await openTrialNamed(here, io, typed);
+  return pictureOf(here, trial, await bookOf(here));
+}

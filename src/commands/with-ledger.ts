@@ -1,0 +1,11 @@
+/** All that is loaded only where a ledger is opened: the commands on it, and what quick commands ask of it. */
+
+export { runCheck } from './check.ts';
+export { runInit } from './init.ts';
+export { openLedgerBook } from './ledger-book.ts';
+export { runList } from './list.ts';
+export { runNew } from './new.ts';
+export { runObserve } from './observe.ts';
+export { recordAnswers, runReckon } from './reckon.ts';
+export { runShow } from './show.ts';
+export { openPicture } from './trial-picture.ts';
