@@ -9,13 +9,13 @@ import { isPure, namesOf, pureEntry, type Shelf } from './shelf.ts';
 
 export interface OwnShelf {
   /** By a normalised name or alias; own before built-in. */
-  readonly find: (key: string) => BookEntry | undefined;
-  readonly entries: () => readonly BookEntry[];
+  find(key: string): BookEntry | undefined;
+  entries(): readonly BookEntry[];
   /** Built-in entries that no own entry of the same name stands before. */
-  readonly builtInEntries: () => readonly BookEntry[];
-  readonly names: () => readonly ListedName[];
+  builtInEntries(): readonly BookEntry[];
+  names(): readonly ListedName[];
   /** Works out every own entry. */
-  readonly faults: () => readonly BookFault[];
+  faults(): readonly BookFault[];
 }
 
 export interface OwnShelfInput {
@@ -23,89 +23,117 @@ export interface OwnShelfInput {
   readonly shelf: Shelf;
 }
 
-export function ownShelf({ own, shelf }: OwnShelfInput): OwnShelf {
-  const places = placesOf(own);
-  const made = new Map<number, BookEntry>();
-  const builtIn = new Map<string, BookEntry>();
-  const faults: BookFault[] = [];
+export const ownShelf = (input: OwnShelfInput): OwnShelf => new LaidShelf(input);
+
+class LaidShelf implements OwnShelf {
+  readonly #own: readonly OwnEntry[];
+  readonly #shelf: Shelf;
+  readonly #places: ReadonlyMap<string, number>;
+  readonly #made = new Map<number, BookEntry>();
+  readonly #builtIn = new Map<string, BookEntry>();
+  readonly #faults: BookFault[] = [];
   /** Own entries that are being worked out, outermost first. */
-  const trail: number[] = [];
+  readonly #trail: number[] = [];
 
-  const builtInEntry = (key: string): BookEntry | undefined => {
-    const record = shelf.find(key);
+  constructor({ own, shelf }: OwnShelfInput) {
+    this.#own = own;
+    this.#shelf = shelf;
+    this.#places = placesOf(own);
+  }
+
+  find(key: string): BookEntry | undefined {
+    const place = this.#placeOf(key);
+    return place === undefined ? this.#builtInEntry(key) : this.#make(place);
+  }
+
+  entries(): readonly BookEntry[] {
+    return [...new Set(this.#places.values())].map((place) => this.#make(place));
+  }
+
+  builtInEntries(): readonly BookEntry[] {
+    const keys = this.#shelf.ingredients.map(({ name }) => normaliseName(name));
+    return keys
+      .filter((key) => !this.#places.has(key))
+      .flatMap((key) => {
+        const entry = this.#builtInEntry(key);
+        return entry ? [entry] : [];
+      });
+  }
+
+  names(): readonly ListedName[] {
+    return this.entries().flatMap(({ record }) => namesOf(record));
+  }
+
+  faults(): readonly BookFault[] {
+    this.entries();
+    return [...twiceFaults(this.#own), ...this.#faults].sort((left, right) => left.entry - right.entry);
+  }
+
+  #builtInEntry(key: string): BookEntry | undefined {
+    const record = this.#shelf.find(key);
     if (!record) return undefined;
-    const entry = builtIn.get(record.name) ?? pureEntry({ name: record.name, record, own: false });
-    builtIn.set(record.name, entry);
+    const entry = this.#builtIn.get(record.name) ?? pureEntry({ name: record.name, record, own: false });
+    this.#builtIn.set(record.name, entry);
     return entry;
-  };
+  }
 
-  const placeOf = (key: string): number | undefined => {
-    const place = places.get(key);
+  /** An alias of a built-in record leads to the own entry that stands before that record. */
+  #placeOf(key: string): number | undefined {
+    const place = this.#places.get(key);
     if (place !== undefined) return place;
-    const record = shelf.find(key);
-    return record && places.get(normaliseName(record.name));
-  };
-
-  const find = (key: string): BookEntry | undefined => {
-    const place = placeOf(key);
-    return place === undefined ? builtInEntry(key) : make(place);
-  };
+    const record = this.#shelf.find(key);
+    return record && this.#places.get(normaliseName(record.name));
+  }
 
   /** From inside an own entry: itself by name is the built-in record that it stands before. */
-  const lookUp = (name: string): Found => {
+  #lookUp(name: string): Found {
     const key = normaliseName(name);
-    const place = placeOf(key);
-    const opened = place === undefined ? -1 : trail.indexOf(place);
-    const isSelf = opened >= 0 && opened === trail.length - 1;
-    const entry = isSelf || place === undefined ? builtInEntry(key) : undefined;
+    const place = this.#placeOf(key);
+    const opened = place === undefined ? -1 : this.#trail.indexOf(place);
+    const isSelf = opened >= 0 && opened === this.#trail.length - 1;
+    const entry = isSelf || place === undefined ? this.#builtInEntry(key) : undefined;
     if (entry) return { kind: 'found', entry };
-    if (place === undefined) return { kind: 'unknown', nearest: nearestNames(name, allNames(), 3) };
-    if (opened < 0) return { kind: 'found', entry: make(place) };
-    const chain = [...trail.slice(opened), place].map((one) => own[one]?.name ?? '');
+    if (place === undefined) return { kind: 'unknown', nearest: nearestNames(name, this.#typedNames(), 3) };
+    if (opened < 0) return { kind: 'found', entry: this.#make(place) };
+    const chain = [...this.#trail.slice(opened), place].map((one) => this.#own[one]?.name ?? '');
     return { kind: 'loop', chain };
-  };
+  }
 
-  const make = (place: number): BookEntry => {
-    const known = made.get(place);
-    const typed = own[place];
+  #typedNames(): readonly string[] {
+    return [...this.#own.map(({ name }) => name), ...this.#shelf.names().map(({ typed }) => typed)];
+  }
+
+  #make(place: number): BookEntry {
+    const known = this.#made.get(place);
     if (known) return known;
+    const typed = this.#own[place];
     if (!typed) throw new Error(`no own entry at ${place}`);
-    trail.push(place);
-    const report = (fault: Omit<BookFault, 'entry'>): void => {
-      faults.push({ ...fault, entry: place });
-    };
-    const base = baseOf(typed, { lookUp, report, builtInEntry });
+    this.#trail.push(place);
+    const entry = this.#worked(typed, (fault) => this.#faults.push({ ...fault, entry: place }));
+    this.#trail.pop();
+    this.#made.set(place, entry);
+    return entry;
+  }
+
+  #worked(typed: OwnEntry, report: (fault: Omit<BookFault, 'entry'>) => void): BookEntry {
+    const base = this.#baseOf(typed, report);
     const parts = ownParts(typed, base);
+    const lookUp = (name: string): Found => this.#lookUp(name);
+    const inherited = base && !isPure(base) ? base.composition : undefined;
     const composition = typed.contains
       ? compositionOf({ typed, record: parts.record, lookUp, report })
-      : base && !isPure(base)
-        ? base.composition
-        : undefined;
-    const entry = composition ? { ...parts, composition } : pureEntry(parts);
-    trail.pop();
-    made.set(place, entry);
-    return entry;
-  };
+      : inherited;
+    return composition ? { ...parts, composition } : pureEntry(parts);
+  }
 
-  const allNames = (): readonly string[] => [
-    ...own.map(({ name }) => name),
-    ...shelf.names().map(({ typed }) => typed),
-  ];
-  const entries = (): readonly BookEntry[] => [...new Set(places.values())].map(make);
-  return {
-    find,
-    entries,
-    builtInEntries: () =>
-      shelf.ingredients.flatMap(({ name }) => {
-        const key = normaliseName(name);
-        return places.has(key) ? [] : [builtInEntry(key)].flatMap((entry) => entry ?? []);
-      }),
-    names: () => entries().flatMap(({ record }) => namesOf(record)),
-    faults: () => {
-      entries();
-      return [...twiceFaults(own), ...faults].sort((left, right) => left.entry - right.entry);
-    },
-  };
+  /** The record that an entry takes everything from: what it is `like`, or else the built-in one of its name. */
+  #baseOf(typed: OwnEntry, report: (fault: Omit<BookFault, 'entry'>) => void): BookEntry | undefined {
+    if (typed.like === undefined) return this.#builtInEntry(normaliseName(typed.name));
+    const found = this.#lookUp(typed.like);
+    if (found.kind === 'found') return found.entry;
+    report({ ...notFound(typed.like, found), field: 'like' });
+    return undefined;
+  }
 }
 
 /** Places of own entries by normalised name, then by alias; the first where one stands twice. */
@@ -133,20 +161,4 @@ function twiceFaults(own: readonly OwnEntry[]): readonly BookFault[] {
     }
   }
   return faults;
-}
-
-/** The record that an entry takes everything from: what it is `like`, or else the built-in one of its name. */
-function baseOf(
-  typed: OwnEntry,
-  context: {
-    readonly lookUp: (name: string) => Found;
-    readonly report: (fault: Omit<BookFault, 'entry'>) => void;
-    readonly builtInEntry: (key: string) => BookEntry | undefined;
-  },
-): BookEntry | undefined {
-  if (typed.like === undefined) return context.builtInEntry(normaliseName(typed.name));
-  const found = context.lookUp(typed.like);
-  if (found.kind === 'found') return found.entry;
-  context.report({ ...notFound(typed.like, found), field: 'like' });
-  return undefined;
 }

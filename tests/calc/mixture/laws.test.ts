@@ -115,4 +115,52 @@ describe('resolveMixture over random stages', () => {
       expectClose(sum(fresh), drink.massGrams, 1e-10);
     });
   });
+
+  it.each([
+    [
+      {
+        syrup: [
+          ['sucrose', '300 g/L in drink'],
+          ['water', 'to 1 L'],
+        ],
+        drink: [
+          ['syrup', '200 mL'],
+          ['water', 'to 1 L'],
+        ],
+      },
+      300,
+    ],
+    [
+      {
+        syrup: [
+          ['sucrose', '215 g/L in drink'],
+          ['water', 'to 1 L'],
+        ],
+        drink: [
+          ['syrup', '20 %'],
+          ['water', 'to 1 L'],
+        ],
+      },
+      215,
+    ],
+    [
+      {
+        syrup: [
+          ['sucrose', '700 g/L in drink'],
+          ['water', '100 g'],
+        ],
+        drink: [
+          ['syrup', '200 mL'],
+          ['water', '20 g'],
+        ],
+      },
+      700,
+    ],
+  ] as const)(
+    'law: the drink holds what is asked for where almost all of a syrup is sugar: %j',
+    (typed, asked) => {
+      const sugar = stageNamed(solved(typed), 'drink').substances.find((one) => one.name === 'sucrose');
+      expectClose(sugar?.gramsPerLitre ?? 0, asked, 1e-9);
+    },
+  );
 });
