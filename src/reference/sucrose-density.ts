@@ -17,7 +17,6 @@ export const sucroseDensityTable = {
   fitted: { lowCelsius: 10, highCelsius: 60, highMassFraction: 0.7 },
   /** How far published tables follow it past that field. */
   valid: { lowCelsius: 5, highCelsius: 60, highMassFraction: 0.85 },
-  source:
-    'Bettin, Emmerich, Spieweck and Toth 1998, Density data for aqueous sucrose, Zuckerindustrie 123:341; ICUMSA SPS-4',
+  source: 'icumsa-sucrose-density',
   locator: 'the density polynomial',
 } as const;
