@@ -36,7 +36,7 @@ const CLOSE = 1e-13;
  *
  * Formula   1000 mL = water/rho + sum of g v, v the apparent specific volume; that of all sugar together is that of
  *           sucrose in the same water
- * Input     portions (`water` among them is what is left anyway), temperatureKelvin 278.15 to 333.15 with sugar
+ * Input     portions (`water` among them is what is left anyway), temperatureKelvin 273.15 to 333.15 with sugar
  * Output    per litre: waterKilograms, density in g/mL, grams of each, components in mol/kg of water
  * Refuses   a name that is not known, a negative amount, more solids than the litre holds
  * Source    sucrose density polynomial (Bettin and others 1998); densities at 5 % (CRC Handbook) for the rest

@@ -9,7 +9,7 @@ import type { Equilibrium } from './equilibrium.ts';
  * Output    mol per kg of water; equal figures taste about equally sour
  * Source    Da Conceicao Neta and others 2007, J. Food Sci. 72:R33
  * Accuracy  a relation for organic acids side by side, not a measure across sugar, salt or aroma; 0.91 g of fumaric
- *           acid, given for 1.36 g of citric acid, comes out 9 % too sour
+ *           acid, given for 1.36 g of citric acid, comes out 11 % above it
  */
 export function sournessOf(equilibrium: Equilibrium): number {
   let total = equilibrium.hydrogenMolality;
