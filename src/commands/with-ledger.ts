@@ -6,6 +6,8 @@ export { openLedgerBook } from './ledger-book.ts';
 export { runList } from './list.ts';
 export { runNew } from './new.ts';
 export { runObserve } from './observe.ts';
+export { runOverpoured } from './overpour.ts';
 export { recordAnswers, runReckon } from './reckon.ts';
 export { runShow } from './show.ts';
 export { openPicture } from './trial-picture.ts';
+export { runWeigh } from './weigh.ts';

@@ -1,0 +1,215 @@
+import type { Book } from '../calc/book.ts';
+import { numberText } from '../calc/number-text.ts';
+import { asShown } from '../calc/weighing/balance.ts';
+import type { Io } from '../io.ts';
+import { type Change, edit } from '../ledger/edit.ts';
+import { addItemFact, type ItemFact } from '../ledger/edit-item.ts';
+import { envelope } from '../output/answer-json.ts';
+import type { Block } from '../output/view.ts';
+import { visible } from '../output/visible.ts';
+import { fail, ProblemError } from '../problem.ts';
+import { type Call, type Outcome, optionValue } from './command.ts';
+import { changedLines, landHere, textNow } from './land-text.ts';
+import { bookOf } from './ledger-book.ts';
+import { type Here, type OpenedTrial, openHere, openTrialNamed } from './open-ledger.ts';
+import { pictureOf } from './trial-picture.ts';
+import { walkWeighing } from './weigh-walk.ts';
+import { readWeighings, type Weighing } from './weigh-words.ts';
+import { type Addition, additionsOf, loadCautions, readings } from './weighing-plan.ts';
+
+/** A trial at the balance. */
+export interface AtBalance {
+  readonly here: Here;
+  readonly trial: OpenedTrial;
+  readonly book: Book;
+  readonly additions: readonly Addition[];
+  readonly cautions: readonly string[];
+}
+
+export async function runWeigh(call: Call, io: Io): Promise<Outcome> {
+  const [typed = '', ...words] = call.words;
+  const at = await atBalance(typed, call, io);
+  if (words.length === 0) return io.canAsk ? walkWeighing(typed, call, io) : planOutcome(at);
+  const weighings = readWeighings(words, at.additions, call.flags.has('readings'));
+  const { diff, note } = await writeFacts(at, call, io, weighings.map(weighedFact));
+  return {
+    exitCode: 0,
+    page: [
+      ...cautionBlocks([...at.cautions, ...slips(weighings)]),
+      { kind: 'table', columns: weighedColumns, rows: weighings.map((one) => weighedRow(one)) },
+      ...(call.flags.has('dry-run') ? [{ kind: 'lines', lines: diff } as const] : []),
+    ],
+    json: envelope({
+      schema: 'weigh@1',
+      given: { trial: at.trial.card.number },
+      found: { file: at.trial.file, weighed: weighings.map(weighingJson) },
+      cautions: slips(weighings).map((text) => ({
+        code: 'slip-weighing',
+        text,
+        source: 'common practice, no source',
+      })),
+    }),
+    notes: [note],
+  };
+}
+
+export async function atBalance(typed: string, call: Call, io: Io): Promise<AtBalance> {
+  const here = await openHere(io);
+  const trial = await openTrialNamed(here, io, typed);
+  const book = await bookOf(here);
+  const { mixture } = (await pictureOf(here, trial, book)).picture;
+  return {
+    here,
+    trial,
+    book,
+    additions: additionsOf(trial.card, mixture, here.bench, optionValue(call, 'stage')),
+    cautions: loadCautions(trial.card, mixture, here.bench),
+  };
+}
+
+/** A fact under an item of the trial. */
+export interface ItemFactToWrite {
+  readonly addition: Addition;
+  readonly key: ItemFact;
+  readonly text: string;
+}
+
+const weighedFact = ({ addition, written }: Weighing): ItemFactToWrite => ({
+  addition,
+  key: 'weighed',
+  text: written,
+});
+
+/** Writes the facts, all or none; what stands there already is left, and what contradicts it is refused. */
+export async function writeFacts(at: AtBalance, call: Call, io: Io, facts: readonly ItemFactToWrite[]) {
+  const { here, trial } = at;
+  const isAgain = call.flags.has('again');
+  let diff: readonly string[] = [];
+  const make = async () => {
+    const before = textNow(here.root, trial.file, io);
+    const after = withFacts(trial.file, before, facts, isAgain);
+    diff = changedLines(before, after);
+    return after === before ? [] : [{ path: trial.file, before, after }];
+  };
+  if (call.flags.has('dry-run')) await make();
+  else await landHere(here.root, call, io, make);
+  const verb = call.flags.has('dry-run') ? 'would write' : 'wrote';
+  return {
+    diff,
+    note: diff.length === 0 ? `${trial.file} says so already; nothing written` : `${verb} ${trial.file}`,
+  };
+}
+
+function withFacts(
+  file: string,
+  before: string,
+  facts: readonly ItemFactToWrite[],
+  isAgain: boolean,
+): string {
+  let text = before;
+  for (const { addition, key, text: value } of facts) {
+    const { stage, index, item } = addition;
+    const there = key === 'weighed' ? item.weighed?.written : key === 'lot' ? item.lot : undefined;
+    if (there === value) continue;
+    if (there !== undefined && !isAgain) {
+      fail(
+        'weighed-already',
+        `${item.name} in ${stage.name} says ${key} ${there} already`,
+        `--again replaces it with ${value}`,
+      );
+    }
+    const change: Change = addItemFact(['stages', stage.name], index, key, value);
+    const edited = edit(file, text, change);
+    if (!edited.ok) throw new ProblemError(edited.problems);
+    text = edited.text;
+  }
+  return text;
+}
+
+const cautionBlocks = (texts: readonly string[]): readonly Block[] =>
+  texts.length === 0 ? [] : [{ kind: 'notes', mark: '!', notes: texts.map(visible), tone: 'warn' }];
+
+const weighedColumns = [
+  { head: 'item', align: 'left' },
+  { head: 'planned', align: 'point' },
+  { head: 'weighed', align: 'point' },
+  { head: 'off by', align: 'point' },
+] as const;
+
+function weighedRow({ addition, grams, written }: Weighing): readonly string[] {
+  const { item, plannedGrams, divisionGrams } = addition;
+  const off = plannedGrams > 0 ? `${numberText((grams / plannedGrams - 1) * 100, 2)} %` : '-';
+  return [visible(item.name), `${asShown(plannedGrams, divisionGrams)} g`, written, off];
+}
+
+/** A weighing that is a power of ten off the plan. */
+export function slips(weighings: readonly Weighing[]): readonly string[] {
+  return weighings.flatMap(({ addition, grams, written }) => {
+    const factor = slipFactor(addition.plannedGrams, grams);
+    if (factor === undefined) return [];
+    return [
+      `${addition.item.name}: ${written} is ${factor} the plan of ${numberText(addition.plannedGrams, 4)} g; is this meant?`,
+    ];
+  });
+}
+
+/** 10, 100 or 1000 times more or less, within 5 per cent, in words. */
+export function slipFactor(plannedGrams: number, weighedGrams: number): string | undefined {
+  const ratio = weighedGrams / plannedGrams;
+  const power = Math.round(Math.log10(ratio));
+  if (!Number.isFinite(power) || power === 0 || Math.abs(power) > 3) return undefined;
+  if (Math.abs(ratio / 10 ** power - 1) > 0.05) return undefined;
+  return power > 0 ? `${10 ** power} times` : `1/${10 ** -power} of`;
+}
+
+const weighingJson = ({ addition, grams }: Weighing): object => ({
+  stage: addition.stage.name,
+  item: addition.item.name,
+  planned: { value: addition.plannedGrams, unit: 'g' },
+  weighed: { value: grams, unit: 'g' },
+});
+
+/** Without figures and without a terminal: what to weigh, in the order of addition. */
+function planOutcome(at: AtBalance): Outcome {
+  const totals = readings(at.additions);
+  return {
+    exitCode: 0,
+    page: [
+      ...cautionBlocks(at.cautions),
+      {
+        kind: 'table',
+        columns: [
+          { head: 'stage', align: 'left' },
+          { head: 'item', align: 'left' },
+          { head: 'this addition', align: 'point' },
+          { head: 'balance reads', align: 'point' },
+          { head: 'weighed', align: 'point' },
+        ],
+        rows: at.additions.map(({ stage, item, plannedGrams, divisionGrams }, index) => [
+          visible(stage.name),
+          visible(item.name),
+          `${asShown(plannedGrams, divisionGrams)} g`,
+          `${totals[index] ?? ''} g`,
+          item.weighed?.written ?? '',
+        ]),
+      },
+      {
+        kind: 'text',
+        text: `Type the figures in this order: neckring weigh ${at.trial.card.number} 2.03 6.01 …`,
+      },
+    ],
+    json: envelope({
+      schema: 'weigh@1',
+      given: { trial: at.trial.card.number },
+      found: {
+        file: at.trial.file,
+        additions: at.additions.map(({ stage, item, plannedGrams }, index) => ({
+          stage: stage.name,
+          item: item.name,
+          planned: { value: plannedGrams, unit: 'g' },
+          reading: { value: Number(totals[index]), unit: 'g' },
+        })),
+      },
+    }),
+  };
+}
