@@ -2,12 +2,13 @@ import type { Book } from '../calc/book.ts';
 import { numberText } from '../calc/number-text.ts';
 import { asShown } from '../calc/weighing/balance.ts';
 import type { Io } from '../io.ts';
+import type { StageCard } from '../ledger/cards.ts';
 import { type Change, edit } from '../ledger/edit.ts';
 import { addItemFact, type ItemFact } from '../ledger/edit-item.ts';
 import { envelope } from '../output/answer-json.ts';
 import type { Block } from '../output/view.ts';
 import { visible } from '../output/visible.ts';
-import { fail, ProblemError } from '../problem.ts';
+import { fail, isProblemError, ProblemError } from '../problem.ts';
 import { type Call, type Outcome, optionValue } from './command.ts';
 import { changedLines, landHere, textNow } from './land-text.ts';
 import { bookOf } from './ledger-book.ts';
@@ -57,15 +58,37 @@ export async function atBalance(typed: string, call: Call, io: Io): Promise<AtBa
   const here = await openHere(io);
   const trial = await openTrialNamed(here, io, typed);
   const book = await bookOf(here);
-  const { mixture } = (await pictureOf(here, trial, book)).picture;
+  const { mixture, cautions } = await mixtureAtBalance(here, trial, book);
   return {
     here,
     trial,
     book,
     additions: additionsOf(trial.card, mixture, here.bench, optionValue(call, 'stage')),
-    cautions: loadCautions(trial.card, mixture, here.bench),
+    cautions: [...cautions, ...loadCautions(trial.card, mixture, here.bench)],
   };
 }
+
+/** A weighing that can't be right must not keep the person from putting it right: then the plan alone counts. */
+async function mixtureAtBalance(here: Here, trial: OpenedTrial, book: Book) {
+  try {
+    return { mixture: (await pictureOf(here, trial, book)).picture.mixture, cautions: [] };
+  } catch (thrown) {
+    if (!isProblemError(thrown)) throw thrown;
+    const planned = { ...trial, card: { ...trial.card, stages: trial.card.stages.map(unweighed) } };
+    const { mixture } = (await pictureOf(here, planned, book)).picture;
+    return {
+      mixture,
+      cautions: thrown.problems.map(
+        (one) => `${one.message}; a figure that is wrong is replaced with --again`,
+      ),
+    };
+  }
+}
+
+const unweighed = (stage: StageCard): StageCard => ({
+  ...stage,
+  items: stage.items.map((item) => ({ ...item, weighed: undefined })),
+});
 
 /** A fact under an item of the trial. */
 export interface ItemFactToWrite {
