@@ -1,6 +1,6 @@
 // Builds what bin/neckring.js starts: CommonJS bundles, which start sooner than modules. Each module that the
 // source loads with `await import(…)` becomes a bundle of its own, so that no command loads what it does not use.
-import { mkdir, rm, writeFile } from 'node:fs/promises';
+import { mkdir, writeFile } from 'node:fs/promises';
 import { basename, dirname, resolve } from 'node:path';
 import { build } from 'esbuild';
 
@@ -29,8 +29,7 @@ const lateBundles = {
   },
 };
 
-await rm(out, { recursive: true, force: true });
-await mkdir(out);
+await mkdir(out, { recursive: true });
 await build({
   absWorkingDir: root,
   entryPoints: ['main.ts', ...late].map((path) => ({ in: `src/${path}`, out: basename(path, '.ts') })),
