@@ -5,51 +5,23 @@ import { normaliseName } from '../reference/name.ts';
 import type { FileCard, StageCard } from './cards.ts';
 import { type Check, type CheckContext, found } from './check.ts';
 import { ingredientsFile } from './folder.ts';
-import { brokenTrial, type Resolution, resolveStages, resolveTrial } from './resolve.ts';
+import { brokenTrial, type StagesOf, stageFaults } from './resolve.ts';
 
 /** Unknown ingredients, loops, stages that can't be solved. Files with errors of their own are left out. */
 export const checkMixtures: Check = (context) => {
-  const { ledger, sources } = context;
-  const problems: Problem[] = [];
-  for (const trial of ledger.trials)
-    problems.push(
-      ...mixtureProblems(
-        context,
-        trial,
-        trial.isSound ? resolveTrial(trial, sources) : namesOnly(context, trial),
-      ),
-    );
-  for (const card of [...ledger.formulas, ...ledger.batches])
-    problems.push(
-      ...mixtureProblems(
-        context,
-        card,
-        card.isSound ? resolveStages(card, sources) : namesOnly(context, card),
-      ),
-    );
-  return problems;
+  const { trials, formulas, batches } = context.ledger;
+  return [...trials, ...formulas, ...batches].flatMap((card) => stageProblems(context, card));
 };
 
-function mixtureProblems(
-  context: CheckContext,
-  card: FileCard,
-  { found: all }: Resolution,
-): readonly Problem[] {
+/** Of a file with errors of its own only the names are looked at: what it comes to would be wrong anyway. */
+function stageProblems(context: CheckContext, card: FileCard & StagesOf): readonly Problem[] {
   const isBookOpen = !context.ledger.unread.includes(ingredientsFile);
-  return all.flatMap(({ finding, span }) => {
-    const isElsewhere =
-      finding.code === brokenTrial || (finding.code === 'unknown-ingredient' && !isBookOpen);
-    return isElsewhere ? [] : [found(context, card, finding, span)];
+  return stageFaults(card, context.sources).flatMap(({ finding, span }) => {
+    const { code } = finding;
+    const isElsewhere = code === brokenTrial || (code === 'unknown-ingredient' && !isBookOpen);
+    if (isElsewhere || (!card.isSound && !nameCodes.has(code))) return [];
+    return [found(context, card, finding, span)];
   });
-}
-
-/** Of a file that can't be solved anyway, what is wrong with the names of its items. */
-function namesOnly(
-  { sources }: CheckContext,
-  { stages }: { readonly stages: readonly StageCard[] },
-): Resolution {
-  const { found: all } = resolveStages({ stages }, sources);
-  return { mixture: undefined, found: all.filter(({ finding }) => nameCodes.has(finding.code)) };
 }
 
 const nameCodes: ReadonlySet<string> = new Set([

@@ -37,8 +37,7 @@ export function filesIn(root: string, folder: string, port: ReadPort): readonly 
     .list(join(root, folder))
     .filter((name) => name.endsWith('.yaml') && !name.startsWith('.'))
     .sort((left, right) => left.localeCompare(right, 'en', { numeric: true }))
-    .map((name) => `${folder}/${name}`)
-    .filter((file) => !port.isFolder(join(root, file)));
+    .map((name) => `${folder}/${name}`);
 }
 
 /** The bench; its card is absent where it can't be read. */
@@ -110,8 +109,10 @@ export async function openFolder<Card extends AnyCard>(
 ): Promise<readonly Opened<Card>[]> {
   const all: Opened<Card>[] = [];
   for (const file of filesIn(root, folder, port)) {
+    const size = port.sizeOf(join(root, file));
+    if (size === undefined) continue;
     const request = { root, file, read: (document: LedgerDocument) => read(document, settings) };
-    const opened = await naming(file, async () => openNow(port, request));
+    const opened = await naming(file, async () => openNow(port, request, size));
     all.push(needsArithmetic(opened) ? await withArithmetic(opened, request) : opened);
   }
   return all;

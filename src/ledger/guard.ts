@@ -12,13 +12,15 @@ export const deepestBrackets = 16;
 export const mostMarks = 8;
 export const deepestIndentation = 32;
 
+const strict = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true });
+
 type Decoded = { readonly text: string } | { readonly problem: Problem };
 
 /** Bytes as text, the byte order mark kept; refuses what is too large, and what is not UTF-8, at its line. */
 export function decodeFile(file: string, bytes: Uint8Array): Decoded {
   if (bytes.length > largestBytes) return { problem: tooLarge(file, bytes.length) };
   try {
-    return { text: new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes) };
+    return { text: strict.decode(bytes) };
   } catch {
     const text = new TextDecoder('utf-8', { ignoreBOM: true }).decode(bytes);
     const at = firstInvalid(text, bytes);

@@ -36,9 +36,9 @@ export async function openFile<Card extends AnyCard>(
 export function openNow<Card extends AnyCard>(
   port: ReadPort,
   { root, file, read }: OpenFile<Card>,
+  size = port.sizeOf(join(root, file)) ?? 0,
 ): Opened<Card> {
   const path = join(root, file);
-  const size = port.sizeOf(path) ?? 0;
   if (size > largestBytes) return unread(file, '', tooLarge(file, size));
   const decoded = decodeFile(file, port.read(path));
   if ('problem' in decoded) return unread(file, '', decoded.problem);

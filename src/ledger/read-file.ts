@@ -31,7 +31,7 @@ export function readFile<Card extends FileCard>(
   const fields = read(reading, root);
   const problems = merged(document, [...shape, ...reading.problems]);
   const isSound = problems.every(({ severity }) => severity !== 'error');
-  return { card: fields && { ...fields, file: source.file, root, isSound }, problems };
+  return { card: fields && Object.assign(fields, { file: source.file, root, isSound }), problems };
 }
 
 /** In the order of the file, without what only follows from a syntax slip on the same line. */

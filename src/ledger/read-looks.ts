@@ -3,6 +3,7 @@
 import { parseNumber } from '../calc/number.ts';
 import {
   looks,
+  type Moment,
   type ObservationCard,
   type ResultCard,
   type SampleCard,
@@ -72,8 +73,9 @@ export function readObservations(reading: Reading, root: TreeNode): readonly Obs
 export const lookWords = { words: looks, code: 'unknown-look', what: 'a look' } as const;
 
 function readObservation(reading: Reading, node: MapNode): ObservationCard | undefined {
-  const at = momentOf(reading, valueUnder(node, 'at'), 'time');
-  const read = {
+  const at = momentOf(reading, valueUnder(node, 'at'), 'time') ?? never;
+  const observation: ObservationCard = {
+    at,
     sample: namedUnder(node, 'sample'),
     looks: wordsUnder(reading, node, 'look', lookWords),
     temperature: quantityUnder(reading, node, 'temperature', ['temperature']),
@@ -98,9 +100,15 @@ function readObservation(reading: Reading, node: MapNode): ObservationCard | und
     by: textUnder(node, 'by'),
     note: proseUnder(reading, node, 'note'),
     ended: proseUnder(reading, node, 'ended'),
+    node,
+    start: node.start,
+    end: node.end,
   };
-  return at && { at, ...read, node, start: node.start, end: node.end };
+  return at === never ? undefined : observation;
 }
+
+/** Stands for a time that can't be read, so that the rest of the observation is still looked at. */
+const never: Moment = { written: '', epochMilliseconds: 0, isDay: false, start: 0, end: 0 };
 
 const highestScore = 5;
 

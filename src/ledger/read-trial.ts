@@ -16,15 +16,14 @@ export function readTrialCard(document: LedgerDocument, settings: ReadSettings):
       const made = readMade(reading, root);
       const from = countUnder(reading, root, 'from');
       if (number === undefined || !numberNode) return undefined;
-      return {
-        kind: 'trial',
+      return Object.assign(made, {
+        kind: 'trial' as const,
         number,
         numberSpan: numberNode,
-        ...made,
         from,
         series: namedUnder(root, 'series'),
         batch: namedUnder(root, 'batch'),
-      };
+      });
     },
   });
 }

@@ -8,6 +8,7 @@ import { benchDefaults } from './bench-defaults.ts';
 import type { BenchCard, ItemCard, Moment, StageCard, TrialCard } from './cards.ts';
 import { unknownIngredient } from './ingredient-finding.ts';
 import type { Finding } from './places.ts';
+import { isPlainlySolvable } from './plainly-solvable.ts';
 import { otherStageOf } from './stage-name.ts';
 import type { Span } from './tree.ts';
 
@@ -72,20 +73,45 @@ function resolveNumbered(trial: TrialCard, descent: Descent): Resolution {
   return resolution;
 }
 
-function resolveWith(of: StagesOf, descent: Descent): Resolution {
+/** What is wrong with stages; those that any eye sees to be in order are not solved. */
+export function stageFaults(of: StagesOf, sources: Sources): readonly Found[] {
+  const above = of.number === undefined ? [] : [of.number];
+  const { stages, found } = inputsOf(of, { sources, above });
+  if (isPlainlySolvable(stages) || hasError(found)) return found;
+  return [...found, ...solved(of, stages, sources).found];
+}
+
+interface Inputs {
+  readonly stages: readonly StageInput[];
+  readonly found: readonly Found[];
+}
+
+function inputsOf(of: StagesOf, descent: Descent): Inputs {
   const found: Found[] = [];
   const places = stagePlaces(of.stages);
   const stages = of.stages.map((stage, index) =>
     stageInput(stage, { of, index, places, descent, report: (one) => found.push(one) }),
   );
-  if (found.some(({ finding }) => finding.severity !== 'warning')) return { mixture: undefined, found };
-  const { bench } = descent.sources;
+  return { stages, found };
+}
+
+const hasError = (found: readonly Found[]): boolean =>
+  found.some(({ finding }) => finding.severity !== 'warning');
+
+function resolveWith(of: StagesOf, descent: Descent): Resolution {
+  const { stages, found } = inputsOf(of, descent);
+  if (hasError(found)) return { mixture: undefined, found };
+  const { mixture, found: more } = solved(of, stages, descent.sources);
+  return { mixture, found: [...found, ...more] };
+}
+
+function solved(of: StagesOf, stages: readonly StageInput[], { bench }: Sources): Resolution {
   const { mixture, faults } = resolveMixture({
     stages,
     temperatureKelvin: (bench?.temperature ?? benchDefaults.temperature).inner,
     ...(bench?.drop ? { dropGrams: bench.drop.massGrams } : {}),
   });
-  return { mixture, found: [...found, ...faults.map((fault) => atCard(of.stages, fault))] };
+  return { mixture, found: faults.map((fault) => atCard(of.stages, fault)) };
 }
 
 const stagePlaces = (stages: readonly StageCard[]): ReadonlyMap<string, number> =>

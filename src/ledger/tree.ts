@@ -49,7 +49,11 @@ export type Step = string | number;
 /** The first entry under a key. */
 export function entryOf(node: TreeNode | undefined, key: string): MapEntry | undefined {
   if (node?.kind !== 'map') return undefined;
-  for (const entry of node.entries) if (entry.key.text === key) return entry;
+  const { entries } = node;
+  for (let index = 0; index < entries.length; index += 1) {
+    const entry = entries[index];
+    if (entry?.key.text === key) return entry;
+  }
   return undefined;
 }
 
