@@ -35,7 +35,7 @@ export function defineCalculator<const F extends Fields>(definition: Definition<
       working: record.lines,
       cautions: record.cautions,
       sources: record.citations,
-      problems: [],
+      problems: entriesOf(fields, given).flatMap(([, field, value]) => field.remarks?.(value) ?? []),
       attention: worked.attention ?? false,
       ...(worked.lead === undefined ? {} : { lead: worked.lead }),
     };

@@ -3,7 +3,7 @@
  * JSON and completion are all made from these.
  */
 
-import { type Parsed, parsed, refused } from '../problem.ts';
+import { type Parsed, type Problem, parsed, refused } from '../problem.ts';
 import type { Entry, Row } from './answer.ts';
 import type { Book, BookEntry } from './book.ts';
 import { parseItemText } from './item-text.ts';
@@ -35,6 +35,8 @@ export interface Field<T> extends FieldData {
   show(value: T): Entry | readonly Row[] | readonly string[] | undefined;
   /** What the value comes to in inner units, for the mark that tells a stale answer. */
   basis(value: T): string;
+  /** What the person should know of how it was read. */
+  remarks?(value: T): readonly Problem[];
 }
 
 interface Words {
@@ -165,13 +167,23 @@ function several<T>(
 export function itemsField(
   words: Words & { readonly accepts: readonly Dimension[] },
 ): Field<readonly NamedItem[]> {
-  return several<NamedItem>(
-    { placeholder: 'ITEM', ...words, isAmount: true },
-    (text, context) => readItem(text, words.accepts, context.book),
-    (items) => items.map(showItem),
-    (item) => `${item.name} ${steady(item.quantity.inner)} ${item.quantity.dimension} @${item.value ?? ''}`,
-  );
+  return {
+    ...several<NamedItem>(
+      { placeholder: 'ITEM', ...words, isAmount: true },
+      (text, context) => readItem(text, words.accepts, context.book),
+      (items) => items.map(showItem),
+      (item) => `${item.name} ${steady(item.quantity.inner)} ${item.quantity.dimension} @${item.value ?? ''}`,
+    ),
+    remarks: (items) => items.filter((item) => !item.entry).map(unknownRemark),
+  };
 }
+
+const unknownRemark = (item: NamedItem): Problem => ({
+  code: 'unknown-ingredient',
+  severity: 'warning',
+  message: `"${item.name}" is not known here; ${item.value} is taken as you gave it`,
+  hint: 'neckring ingredient WORDS finds the names that are known',
+});
 
 export function namesField(words: Words): Field<readonly BookEntry[]> {
   return several<BookEntry>(

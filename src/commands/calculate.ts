@@ -26,7 +26,7 @@ export async function runCalculator(calculator: Calculator, call: Call, io: Io):
     exitCode: answer.attention ? 1 : 0,
     page: answerPage(answer, calculator.readings, call.flags.has('explain')),
     json: answerJson(answer),
-    problems: pictured?.warnings ?? [],
+    problems: [...answer.problems, ...(pictured?.warnings ?? [])],
     notes:
       isRecorded && trial !== undefined ? await record({ calculator, filed, typed, call, trial, io }) : [],
   };

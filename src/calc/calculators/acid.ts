@@ -1,10 +1,12 @@
 import { fail } from '../../problem.ts';
+import { citricAcidEquivalents, citricAcidMolarMass } from '../../reference/citric-acid.ts';
 import type { BookEntry } from '../book.ts';
 import { defineCalculator } from '../define-calculator.ts';
 import { itemsField, type NamedItem, quantityField, throwField } from '../fields.ts';
 import { trimmedNumber } from '../number-text.ts';
 import type { Quantity } from '../quantity.ts';
 import type { Throw } from '../ratio.ts';
+import { throwInWords } from '../ratio-words.ts';
 import { grams, litres } from '../typed-quantity.ts';
 import type { Working } from '../working.ts';
 
@@ -81,7 +83,10 @@ export const acid = defineCalculator({
     const all = [...weighed, ...wanted];
     if (all.length === 0)
       fail('missing', 'no acid is given', 'give --acid "18 g citric acid" or --target "4.5 g/L citric acid"');
-    const citric = { molarMass: 192.123, equivalents: 3 };
+    const citric = {
+      molarMass: working.constant('molar mass of anhydrous citric acid', citricAcidMolarMass),
+      equivalents: working.constant('acid hydrogens of citric acid', citricAcidEquivalents),
+    };
     const acids = all.map(({ item, massGrams }) => {
       const { molarMass, equivalents } = acidFigures(item, working);
       const gramsPerLitre = massGrams / volumeLitres;
@@ -98,6 +103,7 @@ export const acid = defineCalculator({
       `${trimmedNumber(milliequivalents)} mmol/L / 3 x ${citric.molarMass} g/mol = ${trimmedNumber(asCitric)} g/L`,
     );
     return {
+      ...(given.throw ? { lead: throwInWords(given.throw) } : {}),
       found: {
         acids: acids.map((one) => ({
           acid: one.item.name,

@@ -5,6 +5,7 @@ import { meetingStage } from '../mixture/meeting-stage.ts';
 import type { Mixture } from '../mixture/picture.ts';
 import { trimmedNumber } from '../number-text.ts';
 import type { Ratio } from '../ratio.ts';
+import { throwInWords } from '../ratio-words.ts';
 import { litres, milligramsPerLitre, share } from '../typed-quantity.ts';
 
 /**
@@ -119,6 +120,7 @@ export const dose = defineCalculator({
       ? (given.throw.syrupParts + given.throw.waterParts) / given.throw.syrupParts
       : undefined;
     return {
+      ...(given.throw ? { lead: throwInWords(given.throw) } : {}),
       found: {
         emulsionMass: perLitre * volumeLitres,
         emulsionPerLitreDrink: perLitre,
