@@ -7,6 +7,7 @@ import type { Answer } from './answer.ts';
 import type { Book } from './book.ts';
 import type { Field, FieldData } from './fields.ts';
 import type { Mixture } from './mixture/picture.ts';
+import type { Quantity } from './quantity.ts';
 import type { Working } from './working.ts';
 
 /** A figure that is found: its words on the screen and the one unit that its key always has. */
@@ -14,6 +15,8 @@ export interface Reading {
   readonly label: string;
   /** Left out for names and yes-or-no answers. */
   readonly unit?: string;
+  /** Significant digits on the screen; 4 where it is left out. */
+  readonly digits?: number;
   /** Shown as per cent, as parts per million or billion by size, or not at all. */
   readonly as?: 'percent' | 'parts' | 'nowhere';
   /** A list: the readings of its columns. */
@@ -32,6 +35,8 @@ export interface TrialPicture {
   readonly number: number | undefined;
   readonly mixture: Mixture;
   readonly dropGrams: number | undefined;
+  /** Of the bench's own water. */
+  readonly alkalinity?: Quantity | undefined;
 }
 
 export type Fields = Readonly<Record<string, Field<unknown>>>;

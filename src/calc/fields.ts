@@ -7,7 +7,7 @@ import { type Parsed, type Problem, parsed, refused } from '../problem.ts';
 import type { Entry, Row } from './answer.ts';
 import type { Book, BookEntry } from './book.ts';
 import { parseItemText } from './item-text.ts';
-import { parseNumber } from './number.ts';
+import { isBareNumber, parseNumber } from './number.ts';
 import { trimmedNumber } from './number-text.ts';
 import { parseQuantity, wrongKind } from './parse-quantity.ts';
 import type { Dimension, Quantity } from './quantity.ts';
@@ -99,23 +99,45 @@ export function required<T>(field: Field<T | undefined>): Field<T> {
   };
 }
 
-export function quantityField(
-  words: Words & { readonly accepts: readonly Dimension[] },
-): Field<Quantity | undefined> {
+interface QuantityWords extends Words {
+  readonly accepts: readonly Dimension[];
+  /** The unit that a bare number has, where the trade says none: volumes of CO2. */
+  readonly bareUnit?: string;
+}
+
+export function quantityField(words: QuantityWords): Field<Quantity | undefined> {
+  const { bareUnit, accepts } = words;
   return single<Quantity>(
     { placeholder: 'AMOUNT', ...words, isAmount: true },
-    (text) => parseQuantity(text, words.accepts),
+    (text) => parseQuantity(bareUnit && isBareNumber(text.trim()) ? `${text} ${bareUnit}` : text, accepts),
     leaf,
     (quantity) => `${steady(quantity.inner)} ${quantity.dimension}`,
   );
 }
 
-export function numberField(words: Words): Field<number | undefined> {
+export function numberField(words: Words & { readonly signed?: boolean }): Field<number | undefined> {
   return single<number>(
     { placeholder: 'NUMBER', ...words, isAmount: false },
-    (text) => parseNumber(text),
+    (text) => parseNumber(text, { signed: words.signed ?? false }),
     (value) => ({ value, unit: '' }),
     steady,
+  );
+}
+
+/** One word of a few. */
+export function choiceField<Choice extends string>(
+  words: Words & { readonly choices: readonly Choice[] },
+): Field<Choice | undefined> {
+  return single<Choice>(
+    { placeholder: 'NAME', ...words, help: `${words.help}: ${words.choices.join(', ')}`, isAmount: false },
+    (text) => {
+      const choice = words.choices.find((one) => one === text.trim().toLowerCase());
+      return choice === undefined
+        ? refused('unknown-choice', `"${text}" is not one of them`, `say ${words.choices.join(', ')}`)
+        : parsed(choice);
+    },
+    (choice) => choice,
+    (choice) => choice,
   );
 }
 
@@ -137,7 +159,7 @@ export function throwField(words: Words): Field<Throw | undefined> {
   );
 }
 
-function several<T>(
+export function several<T>(
   words: Words & { readonly placeholder: string; readonly isAmount: boolean },
   readOne: (text: string, context: FieldContext) => Parsed<T>,
   show: (values: readonly T[]) => readonly Row[] | readonly string[],

@@ -19,7 +19,8 @@ function staleIn(trial: TrialCard, context: CheckContext): readonly Problem[] {
   const { mixture } = resolveTrial(trial, context.sources);
   if (!mixture) return [];
   const dropGrams = context.ledger.bench?.drop?.massGrams;
-  const picture: TrialPicture = { number: trial.number, mixture, dropGrams };
+  const alkalinity = context.ledger.bench?.water.alkalinity;
+  const picture: TrialPicture = { number: trial.number, mixture, dropGrams, alkalinity };
   return latest(trial.results).flatMap((result) => {
     const marks = marksToday(result, picture, context);
     if (!marks || result.of === undefined || marks.includes(result.of)) return [];

@@ -12,12 +12,12 @@ export function entryText(entry: Entry | undefined, reading: Reading): string {
   if (entry.value === null) return '-';
   if (reading.as === 'percent') return `${numberText(entry.value * 100, 3)} %`;
   if (reading.as === 'parts') return partsText(entry.value);
-  return leafText(entry);
+  return leafText(entry, reading.digits);
 }
 
-export function leafText(leaf: Leaf): string {
+export function leafText(leaf: Leaf, digits = 4): string {
   if (leaf.value === null) return '-';
-  const number = numberText(cleaned(leaf.value), 4);
+  const number = numberText(cleaned(leaf.value), digits);
   return leaf.unit === '' ? number : `${number} ${leaf.unit}`;
 }
 

@@ -1,4 +1,8 @@
 /** The built-in ingredients with the bibliography; loaded only when a name or a source is looked up. */
 
+import { solutionSources } from './solution/solution-sources.ts';
+import { sources as ingredientSources, type Source } from './sources.ts';
+
 export { ingredients } from './ingredients/index.ts';
-export { sources } from './sources.ts';
+
+export const sources: Readonly<Record<string, Source>> = { ...solutionSources, ...ingredientSources };

@@ -2,10 +2,27 @@
 
 import type { Calculator } from '../calculator.ts';
 import { acid } from './acid.ts';
+import { brix } from './brix.ts';
+import { carbonation } from './carbonation.ts';
 import { dose } from './dose.ts';
 import { drops } from './drops.ts';
 import { emulsifier } from './emulsifier.ts';
 import { hlb } from './hlb.ts';
 import { hlbOf } from './hlb-of.ts';
+import { ph } from './ph.ts';
+import { titrate } from './titrate.ts';
+import { waterActivity } from './water-activity.ts';
 
-export const calculators: readonly Calculator[] = [hlb, hlbOf, emulsifier, dose, acid, drops];
+export const calculators: readonly Calculator[] = [
+  hlb,
+  hlbOf,
+  emulsifier,
+  dose,
+  acid,
+  drops,
+  ph,
+  titrate,
+  brix,
+  waterActivity,
+  carbonation,
+];

@@ -1,0 +1,117 @@
+import { acidSystems, type DissociationStep } from '../../reference/solution/acid-constants.ts';
+import { answered } from '../answered.ts';
+import { defineCalculator } from '../define-calculator.ts';
+import { quantityField } from '../fields.ts';
+import { numberText } from '../number-text.ts';
+import { portionsField, portionsOf } from '../portions-field.ts';
+import { acidEaten, alkalinityPortion } from '../solution/alkalinity.ts';
+import { drinkAcidity } from '../solution/drink.ts';
+import { portionsIn } from '../solution-portions.ts';
+
+const roomKelvin = 298.15;
+
+/**
+ * pH of a solution as a meter reads it, its ionic strength, and its titratable acidity.
+ *
+ * Formula   charge balance over all weak acids and bases, activity coefficients by Davies
+ * Input     concentrations (mol/kg of water, mol/L, g/L, share by mass), temperature, pressure of CO2, alkalinity of the water
+ * Output    ph, ionicStrength (mol/kg), titratableAsCitric (g/L, to pH 8.2)
+ * Refuses   a substance without acid data, a temperature outside the constants, more than dissolves
+ * Source    the constants of each acid; Davies 1962
+ * Example   ph "0.05 mol/kg potassium dihydrogen citrate" -> 3.78 at 25 C
+ */
+export const ph = defineCalculator({
+  name: 'ph',
+  version: 1,
+  summary: 'pH and titratable acidity of a solution',
+  about:
+    'Type each substance with its concentration: g/L, mol/L, mol/kg (of water), mg/L or % by mass. What is not said is pure water at 25 C. In real drinks and juices allow 0.2 of pH.',
+  fields: {
+    items: portionsField({ help: 'what is dissolved, such as "4.5 g/L citric acid"' }),
+    temperature: quantityField({
+      help: 'such as 20 C; 25 C if left out',
+      accepts: ['temperature'],
+      placeholder: 'TEMP',
+    }),
+    co2: quantityField({
+      help: 'pressure of CO2 over it, such as "1 atm"',
+      accepts: ['pressure'],
+      placeholder: 'PRESSURE',
+    }),
+    alkalinity: quantityField({
+      help: 'of the water, such as "120 mg/L as CaCO3"',
+      accepts: ['alkalinity'],
+      placeholder: 'ALKALINITY',
+    }),
+  },
+  readings: {
+    ph: { label: 'pH', unit: '' },
+    ionicStrength: { label: 'ionic strength', unit: 'mol/kg' },
+    titratableAsCitric: { label: 'titratable acidity as citric acid', unit: 'g/L' },
+  },
+  examples: [
+    {
+      line: 'ph "4.5 g/L citric acid" "0.6 g/L trisodium citrate dihydrate" "100 g/L sucrose"',
+      says: 'a sweet, buffered drink',
+    },
+    { line: 'ph water --co2 "1 atm"', says: 'carbonated water' },
+  ],
+  takes: ({ mixture, alkalinity }) => {
+    const { drink } = mixture;
+    if (!drink) return { why: 'it has no stage named drink' };
+    const items = portionsIn(drink);
+    if (items.length === 0) return { why: 'nothing in the drink moves its pH' };
+    return [{ stage: drink.name, given: { items, ...(alkalinity ? { alkalinity } : {}) } }];
+  },
+  work: (given, working) => {
+    const temperatureKelvin = given.temperature?.inner ?? roomKelvin;
+    const hard = given.alkalinity?.inner ?? 0;
+    const water = { milligramsPerLitreAsCalciumCarbonate: hard, waterShare: 1 };
+    const still = {
+      portions: [...portionsOf(given.items), ...(hard > 0 ? [alkalinityPortion(water)] : [])],
+      temperatureKelvin,
+    };
+    const carbonated = given.co2 ? { ...still, partialPressureCarbonDioxidePascal: given.co2.inner } : still;
+    const drink = answered(drinkAcidity(carbonated));
+    // A sample is shaken free of CO2 before it is titrated.
+    const { titratableAsCitric } = given.co2 ? answered(drinkAcidity(still)) : drink;
+    for (const { acid } of drink.acids) {
+      const steps: readonly DissociationStep[] = acidSystems[acid];
+      for (const { source, fromMemory } of steps)
+        working.cite(`constants of ${acid} acid`, source, fromMemory);
+    }
+    working.cite('activity coefficients', 'davies-1962');
+    working.line(
+      'pH = -log10 of the activity of H+, where all charges add up to nothing',
+      `-log10(${drink.hydrogenMolality.toExponential(4)} mol/kg x activity coefficient) = ${numberText(drink.ph, 5)}`,
+    );
+    working.line(
+      'ionic strength = sum of molality x charge squared / 2',
+      `${numberText(drink.ionicStrength, 5)} mol/kg`,
+    );
+    working.line(
+      'titratable acidity: base up to pH 8.2, as citric acid / 3',
+      `${numberText(titratableAsCitric, 5)} g/L`,
+    );
+    if (hard > 0) {
+      const eaten = acidEaten(water);
+      working.caution(
+        'alkalinity',
+        `The alkalinity of the water takes ${numberText(eaten, 2)} g/L of citric acid.`,
+        'arithmetic',
+      );
+    }
+    working.caution(
+      'ph-accuracy',
+      'Computed for the substances named. A real drink or juice has buffers of its own: allow 0.2 of pH, and measure before you rely on it. What keeps a drink needs a validated process, not a number.',
+      'common practice, no source',
+    );
+    return {
+      found: {
+        ph: drink.ph,
+        ionicStrength: drink.ionicStrength,
+        titratableAsCitric,
+      },
+    };
+  },
+});

@@ -1,0 +1,98 @@
+import { fail } from '../../problem.ts';
+import { answered } from '../answered.ts';
+import { defineCalculator } from '../define-calculator.ts';
+import { quantityField } from '../fields.ts';
+import { numberText, trimmedNumber } from '../number-text.ts';
+import { type PortionItem, portionsField } from '../portions-field.ts';
+import { waterActivity as solve } from '../solution/water-activity.ts';
+import { share } from '../typed-quantity.ts';
+
+/**
+ * Water activity of a mixture.
+ *
+ * Formula   published model for mixtures from each solute's own constant
+ * Input     shares by mass of water and of what is dissolved; temperature
+ * Output    waterActivity
+ * Refuses   no water; shares above the whole; a strength or temperature outside what the model was compared with
+ * Source    Norrish 1966; Ferro Fontan and others; Ross 1975
+ * Example   water-activity "65 % sucrose" "35 % water" -> 0.86
+ */
+export const waterActivity = defineCalculator({
+  name: 'water-activity',
+  version: 1,
+  summary: 'water activity of a mixture',
+  about:
+    'Type the shares by mass. Without water it is what is left. Water activity alone does not say that something keeps.',
+  fields: {
+    items: portionsField({ help: 'shares by mass, such as "65 % sucrose" "35 % water"', accepts: ['share'] }),
+    temperature: quantityField({
+      help: 'such as 20 C; 25 C if left out',
+      accepts: ['temperature'],
+      placeholder: 'TEMP',
+    }),
+  },
+  readings: {
+    waterActivity: { label: 'water activity', unit: '' },
+    ross: { label: "by Ross's product", unit: '' },
+  },
+  examples: [
+    { line: 'water-activity "65 % sucrose" "35 % water"', says: 'a syrup' },
+    { line: 'water-activity "40 % sucrose" "10 % glycerol"', says: 'the rest is water' },
+  ],
+  takes: ({ mixture }) =>
+    mixture.stages.map((stage) => ({
+      stage: stage.name,
+      given: {
+        items: stage.substances.map(
+          (one): PortionItem => ({
+            name: one.entry.like?.at(-1) ?? one.name,
+            entry: one.entry,
+            quantity: share(one.massFraction),
+          }),
+        ),
+      },
+    })),
+  work: (given, working) => {
+    const shares = given.items.map(({ name, entry, quantity }) => ({
+      name,
+      isWater: entry?.record.role === 'water',
+      share: quantity?.inner ?? 0,
+    }));
+    const dissolved = shares.filter((one) => !one.isWater);
+    const solids = dissolved.reduce((sum, one) => sum + one.share, 0);
+    const typedWater = shares.filter((one) => one.isWater).reduce((sum, one) => sum + one.share, 0);
+    if (dissolved.length === 0)
+      fail('missing', 'nothing is dissolved', 'give shares such as "65 % sucrose" "35 % water"');
+    if (solids + typedWater > 1 + 1e-6)
+      fail(
+        'shares-over',
+        `the shares come to ${trimmedNumber((solids + typedWater) * 100, 5)} %`,
+        'together they are at most 100 %',
+      );
+    const waterGrams = typedWater > 0 ? typedWater : 1 - solids;
+    const found = answered(
+      solve({
+        waterGrams,
+        substances: dissolved.map((one) => ({ substance: one.name, grams: one.share })),
+        ...(given.temperature ? { temperatureKelvin: given.temperature.inner } : {}),
+      }),
+    );
+    working.cite('water activity of single solutes', 'norrish-1966', found.fromMemory.length > 0);
+    working.line(
+      'water activity of the mixture from those of its solutes',
+      `${numberText(found.waterActivity, 4)}; by Ross's product ${numberText(found.byRoss, 4)}`,
+    );
+    if (found.ideal.length > 0)
+      working.caution(
+        'no-constant',
+        `No constant is known for ${found.ideal.join(', ')}: counted by molecules alone.`,
+        'ideal solution',
+      );
+    working.caution(
+      'water-activity-and-keeping',
+      'Low water activity slows microbes and does not stop all of them; yeasts of sugar syrups grow down to about 0.61. It is no proof that a syrup keeps.',
+      'common practice, no source',
+    );
+    return { found: { waterActivity: found.waterActivity, ross: found.byRoss } };
+  },
+});
