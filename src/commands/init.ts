@@ -1,5 +1,5 @@
 import { mkdir } from 'node:fs/promises';
-import { resolve } from 'node:path';
+import { relative, resolve } from 'node:path';
 import type { Io } from '../io.ts';
 import { benchFile, findRoot } from '../ledger/find-root.ts';
 import { ingredientsFile } from '../ledger/folder.ts';
@@ -34,6 +34,7 @@ export async function runInit(call: Call, io: Io): Promise<Outcome> {
       {
         kind: 'pairs',
         pairs: [
+          ...(folder === io.workingFolder ? [] : [['go', `cd ${wordFor(folder, io)}`] as const]),
           ['next', 'open bench.yaml and put in your balances and how long you watch'],
           ['then', 'neckring new --title "…"'],
         ],
@@ -42,4 +43,10 @@ export async function runInit(call: Call, io: Io): Promise<Outcome> {
     json: envelope({ schema: 'init@1', given: { folder }, found: { written } }),
     notes: written.map((path) => `wrote ${path}`),
   };
+}
+
+/** The folder as it is typed from here. */
+function wordFor(folder: string, io: Io): string {
+  const path = relative(io.workingFolder, folder);
+  return /^[\w./-]+$/.test(path) ? path : `"${path}"`;
 }

@@ -10,6 +10,10 @@ export interface ObservedFact {
   readonly help: string;
   /** An amount of one of these kinds; `number` for a plain number; left out for text. */
   readonly accepts?: readonly (Dimension | 'number')[];
+  /** The unit to offer where none is typed. */
+  readonly unit?: string;
+  /** The only words that it may be. */
+  readonly words?: readonly string[];
   readonly many?: boolean;
 }
 
@@ -25,6 +29,7 @@ export const observedFacts: readonly ObservedFact[] = [
     placeholder: 'TEMP',
     help: 'temperature of the sample, such as 21 C',
     accepts: ['temperature'],
+    unit: 'C',
   },
   { name: 'turbidity', placeholder: 'NTU', help: 'such as 3.2 NTU', accepts: ['turbidity'] },
   { name: 'droplet', placeholder: 'SIZE', help: 'droplet diameter, such as 45 nm', accepts: ['length'] },
@@ -36,15 +41,33 @@ export const observedFacts: readonly ObservedFact[] = [
     accepts: ['mass per volume'],
   },
   { name: 'brix', placeholder: 'BRIX', help: 'such as 9.2', accepts: ['number'] },
-  { name: 'density', placeholder: 'DENSITY', help: 'such as "1.036 g/mL"', accepts: ['mass per volume'] },
+  {
+    name: 'density',
+    placeholder: 'DENSITY',
+    help: 'such as "1.036 g/mL"',
+    accepts: ['mass per volume'],
+    unit: 'g/mL',
+  },
   { name: 'mass', placeholder: 'MASS', help: 'of the sample, such as 49.2 g', accepts: ['mass'] },
   { name: 'co2', placeholder: 'VOLUMES', help: 'such as 3.4 vol', accepts: ['carbonation'] },
-  { name: 'head', placeholder: 'HEIGHT', help: 'height of the foam, such as 18 mm', accepts: ['length'] },
-  { name: 'head-life', placeholder: 'TIME', help: 'until the foam is gone, such as 40 s', accepts: ['time'] },
+  {
+    name: 'head',
+    placeholder: 'HEIGHT',
+    help: 'height of the foam, such as 18 mm',
+    accepts: ['length'],
+    unit: 'mm',
+  },
+  {
+    name: 'head-life',
+    placeholder: 'TIME',
+    help: 'until the foam is gone, such as 40 s',
+    accepts: ['time'],
+    unit: 's',
+  },
   { name: 'taste', placeholder: 'WORD=SCORE', help: 'such as soapy=2, from 0 to 5', many: true },
   { name: 'served', placeholder: 'HOW', help: 'how it was tasted' },
   { name: 'against', placeholder: 'WHAT', help: 'what it was tasted against' },
-  { name: 'blind', placeholder: 'yes|no', help: 'whether the taster knew' },
+  { name: 'blind', placeholder: 'yes|no', help: 'whether the taster knew', words: ['yes', 'no'] },
   { name: 'smell', placeholder: 'TEXT', help: 'in your own words' },
   { name: 'colour', placeholder: 'TEXT', help: 'in your own words' },
   { name: 'viewed', placeholder: 'HOW', help: 'against what, in which light' },

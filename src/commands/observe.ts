@@ -1,20 +1,18 @@
-import { parseNumber } from '../calc/number.ts';
-import { parseQuantity } from '../calc/parse-quantity.ts';
-import type { Dimension } from '../calc/quantity.ts';
 import type { Io } from '../io.ts';
-import { type BenchCard, looks, type SampleCard } from '../ledger/cards.ts';
+import type { BenchCard, SampleCard } from '../ledger/cards.ts';
 import type { Fact } from '../ledger/fact-text.ts';
 import { addObservation } from '../ledger/observations-edit.ts';
 import { isSameName } from '../ledger/stage-name.ts';
 import { readTime } from '../ledger/times.ts';
 import { readTypedTime } from '../ledger/typed-time.ts';
 import { envelope } from '../output/answer-json.ts';
-import { type Fault, fail, type Problem, ProblemError } from '../problem.ts';
+import { fail, type Problem, ProblemError } from '../problem.ts';
 import { nearestNames } from '../reference/name.ts';
 import { withArithmetic } from './calculate.ts';
 import { type Call, type Outcome, optionValue } from './command.ts';
 import { changedLines, landHere, textNow } from './land-text.ts';
-import { type ObservedFact, observedFacts } from './observation-options.ts';
+import { factOf, optionProblem } from './observation-facts.ts';
+import { observedFacts } from './observation-options.ts';
 import { type Here, type OpenedTrial, openHere, openTrialNamed } from './open-ledger.ts';
 
 /** What was seen, ready to be written. */
@@ -147,76 +145,6 @@ function sampleFact(
   return [];
 }
 
-function factOf(fact: ObservedFact, texts: readonly string[], problems: Problem[]): readonly Fact[] {
-  const key = fact.name.replace(/-/g, ' ');
-  if (fact.name === 'look') return lookFact(texts, problems);
-  if (fact.name === 'taste') return tasteFact(texts, problems);
-  const [text = '', second] = texts;
-  if (second !== undefined) {
-    problems.push(
-      optionProblem(fact.name, {
-        code: 'given-twice',
-        message: `"${text}" and "${second}" are both given`,
-        hint: 'give it once',
-      }),
-    );
-    return [];
-  }
-  const fault = fact.accepts ? readingFault(text, fact.accepts) : text.trim() === '' ? emptyFault : undefined;
-  if (fault) problems.push(optionProblem(fact.name, fault));
-  return [[key, text.trim()]];
-}
-
-const emptyFault: Fault = {
-  code: 'empty',
-  message: 'nothing stands there',
-  hint: 'say something, or leave the option out',
-};
-
-function readingFault(text: string, accepts: readonly (Dimension | 'number')[]): Fault | undefined {
-  const kinds = accepts.flatMap((one) => (one === 'number' ? [] : [one]));
-  const read = kinds.length === 0 ? parseNumber(text) : parseQuantity(text, kinds);
-  return read.ok ? undefined : read.fault;
-}
-
-/** `--look clear --look ring` and `--look "clear, ring"` are one fact. */
-function lookFact(texts: readonly string[], problems: Problem[]): readonly Fact[] {
-  const words = texts
-    .flatMap((text) => text.split(','))
-    .map((word) => word.trim().toLowerCase())
-    .filter((word) => word !== '');
-  for (const word of words) {
-    if (looks.some((look) => look === word)) continue;
-    const near = nearestNames(word, looks, 1);
-    problems.push(
-      optionProblem('look', {
-        code: 'unknown-look',
-        message: `"${word}" is not a look`,
-        hint: near.length > 0 ? `did you mean ${near[0]}?` : `say ${looks.join(', ')}`,
-      }),
-    );
-  }
-  return [['look', words.join(', ')]];
-}
-
-function tasteFact(texts: readonly string[], problems: Problem[]): readonly Fact[] {
-  const scores = texts
-    .flatMap((text) => text.split(','))
-    .flatMap((text): readonly Fact[] => {
-      const [, word = '', score = ''] = /^\s*(.+?)\s*[=:]\s*([0-5](?:\.\d+)?)\s*$/.exec(text) ?? [];
-      if (word !== '' && Number(score) <= 5) return [[word, score]];
-      problems.push(
-        optionProblem('taste', {
-          code: 'not-a-score',
-          message: `"${text.trim()}" is not a word with a score`,
-          hint: 'write soapy=2, from 0 to 5',
-        }),
-      );
-      return [];
-    });
-  return [['taste', scores]];
-}
-
 /** Words that the bench does not list are written and mentioned. */
 function warnings(call: Call, bench: BenchCard): readonly Problem[] {
   const words = (call.values['taste'] ?? [])
@@ -231,10 +159,3 @@ function warnings(call: Call, bench: BenchCard): readonly Problem[] {
       hint: `they are ${bench.tastes.join(', ')}; add it to bench.yaml if it is meant`,
     }));
 }
-
-const optionProblem = (option: string, { code, message, hint }: Fault): Problem => ({
-  code,
-  severity: 'error',
-  message: `--${option}: ${message}`,
-  hint,
-});
