@@ -12,7 +12,7 @@ const CHARGES = [1, 4, 9, 16] as const;
  * Input     ionicStrength in mol/kg, debyeHueckelA in (kg/mol)^(1/2)
  * Output    log10 g for charges 0, 1, 2, 3 and 4
  * Source    Davies 1938 (b = 0.2) and 1962 (b = 0.3)
- * Example   logActivities({ ionicStrength: 0.1, debyeHueckelA: 0.5108 }) -> [0.01, -0.107908, -0.431632, -0.971171, -1.726527]
+ * Example   logActivities({ ionicStrength: 0.1, debyeHueckelA: 0.5108 }) -> [0.01, -0.107908, -0.431632, -0.971173, -1.726529]
  */
 export function logActivities({
   ionicStrength,

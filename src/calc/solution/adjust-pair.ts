@@ -21,7 +21,7 @@ export interface PairGiven {
  * Output    g/L of both with the drink they make (its sodium in mg/100 mL); or that no mixture does it, and the nearest
  * Refuses   what the equilibrium refuses for the drink with acid alone
  * Source    the equilibrium and the titration
- * Example   acidAndSalt({ base: { portions: [], temperatureKelvin: 298.15 }, acid: 'citric acid', salt: 'trisodium citrate dihydrate', ph: 3, titratable: 4.5 }) -> { possible: true, doses: [4.51 g/L, 1.14 g/L], .. }
+ * Example   acidAndSalt({ base: { portions: [], temperatureKelvin: 298.15 }, acid: 'citric acid', salt: 'trisodium citrate dihydrate', ph: 3, titratable: 4.5 }) -> { possible: true, doses: [{ gramsPerLitre: 4.506521, .. }, { gramsPerLitre: 1.163507, .. }], .. }
  */
 export function acidAndSalt(
   given: PairGiven & { readonly ph: number; readonly titratable: number },
@@ -38,7 +38,7 @@ export function acidAndSalt(
  * Output    as `acidAndSalt`
  * Refuses   as `acidAndSalt`
  * Source    Da Conceicao Neta and others 2007 (equal sourness)
- * Example   raisePh({ base: { portions: [], temperatureKelvin: 298.15 }, acid: 'citric acid', gramsPerLitre: 4.5, salt: 'trisodium citrate dihydrate', ph: 3 }) -> { possible: true, .. }
+ * Example   raisePh({ base: { portions: [], temperatureKelvin: 298.15 }, acid: 'citric acid', gramsPerLitre: 4.5, salt: 'trisodium citrate dihydrate', ph: 3 }) -> { possible: true, doses: [{ gramsPerLitre: 4.342176, .. }, { gramsPerLitre: 1.114632, .. }], .. }
  */
 export function raisePh(
   given: PairGiven & { readonly gramsPerLitre: number; readonly ph: number },

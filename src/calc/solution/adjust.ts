@@ -46,7 +46,7 @@ export function drinkWith(base: DrinkGiven, doses: readonly Dose[]): Parsed<Drin
  * Output    the dose in g/L with the drink it makes; or that no dose does it, and what comes nearest
  * Refuses   what the equilibrium refuses for the drink as it stands
  * Source    the equilibrium
- * Example   doseForPh({ base: { portions: [], temperatureKelvin: 298.15 }, substance: 'citric acid', ph: 2.5 }) -> { possible: true, doses: [{ gramsPerLitre: 3.23, .. }], .. }
+ * Example   doseForPh({ base: { portions: [], temperatureKelvin: 298.15 }, substance: 'citric acid', ph: 2.5 }) -> { possible: true, doses: [{ gramsPerLitre: 3.171742, .. }], .. }
  */
 export function doseForPh(given: {
   readonly base: DrinkGiven;

@@ -37,7 +37,7 @@ export function apparentVolume(substance: string): number {
  * Input     massFraction w of sugar in sugar and water, above 0 to 0.85; temperatureKelvin 273.15 to 333.15
  * Output    mL/g
  * Refuses   as the sucrose density does; from 0 to 5 C it answers as at 5 C, 0.0002 g/mL off at the most
- * Example   sugarVolume({ massFraction: 0.1, temperatureKelvin: 293.15 }) -> 0.6164
+ * Example   sugarVolume({ massFraction: 0.1, temperatureKelvin: 293.15 }) -> 0.616642
  */
 export function sugarVolume(given: {
   readonly massFraction: number;

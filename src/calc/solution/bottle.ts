@@ -38,7 +38,7 @@ export interface BottlePressure {
  * Refuses   no headspace, or one that the swelling liquid fills; more than 30 bar; what the equations do not cover
  * Source    as `carbonDioxideMolality`; the conservation of CO2
  * Accuracy  4 % for water; a sugared drink presses up to 8 % harder at the same volumes. It is no strength of a bottle
- * Example   bottlePressure({ volumes: 3.5, closedKelvin: 277.15, warmedKelvin: 313.15, headspaceFraction: 0.05 }) -> { gaugePressurePascal: 587000, .. }
+ * Example   bottlePressure({ volumes: 3.5, closedKelvin: 277.15, warmedKelvin: 313.15, headspaceFraction: 0.05 }) -> { gaugePressurePascal: 564136.7, .. }
  */
 export function bottlePressure(given: BottleGiven): Parsed<BottlePressure> {
   const { headspaceFraction, closedKelvin, warmedKelvin, airPascal = 0 } = given;

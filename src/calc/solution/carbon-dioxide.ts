@@ -27,14 +27,14 @@ export interface CarbonDioxideState {
 /**
  * CO2 dissolved in water under CO2.
  *
- * Formula   m = K0 p exp(B P/(R T)) exp((1 atm - P) v/(R T)); K0 the geometric mean of two published equations
+ * Formula   m = K0 p exp(B P/(R T)) exp((1 atm - P) v/(R T)); K0 a weighted geometric mean of two published equations
  * Input     temperatureKelvin 273.15 to 333.15, partialPressurePascal, totalPressurePascal to 3 MPa
  * Output    mol per kg of water
  * Refuses   a temperature or pressure outside
  * Source    Weiss 1974; Carroll, Slupsky and Mather 1991; both for water without sugar
  * Accuracy  1.4 % of the tables and measurements up to 1 atm, 3.1 % from 5 to 15 bar (20 C); one textbook row at
  *           60 C is 3 % off
- * Example   carbonDioxideMolality({ temperatureKelvin: 293.15, partialPressurePascal: 101325 }) -> 0.039284
+ * Example   carbonDioxideMolality({ temperatureKelvin: 293.15, partialPressurePascal: 101325 }) -> 0.039278
  */
 export function carbonDioxideMolality(state: CarbonDioxideState): Parsed<number> {
   const refusal = outside(state);
@@ -60,9 +60,15 @@ function solubility(kelvin: number): number {
   const { wholeToCelsius, noneFromCelsius } = solubilityMean;
   const celsius = kelvin - ICE_POINT_KELVIN;
   const taken = Math.min(celsius, wholeToCelsius) + ICE_POINT_KELVIN;
-  const half = Math.sqrt(weiss(taken) / carroll(taken));
+  const half = (weiss(taken) / carroll(taken)) ** weissWeight(celsius);
   const left = (noneFromCelsius - celsius) / (noneFromCelsius - wholeToCelsius);
   return carroll(kelvin) * (1 + (half - 1) * Math.min(1, Math.max(0, left)));
+}
+
+function weissWeight(celsius: number): number {
+  const { weissAtZero, weissFromHalf, halfFromCelsius } = solubilityMean;
+  const way = Math.min(1, Math.max(0, celsius) / halfFromCelsius);
+  return weissAtZero + (weissFromHalf - weissAtZero) * way;
 }
 
 function carroll(kelvin: number): number {

@@ -26,7 +26,7 @@ export interface Carbonation {
  * Output    volumes, gramsPerLitre, gaugePressurePascal, partialPressurePascal
  * Refuses   a pressure below vacuum or that of the water vapour; what lies outside the equations
  * Source    Weiss 1974; Carroll and others 1991; water vapour Wagner and Pruss 1993
- * Example   carbonationAtGauge({ gaugePressurePascal: 200000, temperatureKelvin: 277.15 }) -> { volumes: 4.2, gramsPerLitre: 8.4, .. }
+ * Example   carbonationAtGauge({ gaugePressurePascal: 200000, temperatureKelvin: 277.15 }) -> { volumes: 4.272911, gramsPerLitre: 8.447733, .. }
  */
 export function carbonationAtGauge(given: {
   readonly gaugePressurePascal: number;
@@ -56,7 +56,7 @@ export function carbonationAtGauge(given: {
  *
  * Input     partialPressurePascal of CO2, temperatureKelvin
  * Output    as `carbonationAtGauge`; the gauge pressure has the water vapour in it
- * Example   carbonationAtPartial({ partialPressurePascal: 101325, temperatureKelvin: 293.15 }) -> { volumes: 0.873, .. }
+ * Example   carbonationAtPartial({ partialPressurePascal: 101325, temperatureKelvin: 293.15 }) -> { volumes: 0.872628, .. }
  */
 export function carbonationAtPartial(given: {
   readonly partialPressurePascal: number;
@@ -72,7 +72,7 @@ export function carbonationAtPartial(given: {
  * Input     volumes from 0, temperatureKelvin 273.15 to 333.15
  * Output    as `carbonationAtGauge`
  * Refuses   more than 30 bar holds
- * Example   carbonationAtVolumes({ volumes: 3.5, temperatureKelvin: 277.15 }) -> { gaugePressurePascal: 148000, .. }
+ * Example   carbonationAtVolumes({ volumes: 3.5, temperatureKelvin: 277.15 }) -> { gaugePressurePascal: 144595, .. }
  */
 export function carbonationAtVolumes(given: {
   readonly volumes: number;

@@ -10,7 +10,7 @@ const REFERENCE_KELVIN = 298.15;
  * Input     the step (pk at 25 C, enthalpy in kJ/mol, heatCapacity in J/(mol K)), temperatureKelvin 273.15 to 350
  * Output    pK, infinite dilution, molality scale
  * Source    Goldberg, Kishore and Lennen 2002, equation for K(T)
- * Example   pkAt({ step: { pk: 3.128, enthalpy: 4.07, heatCapacity: -131, source: '' }, temperatureKelvin: 278.15 }) -> 3.1906
+ * Example   pkAt({ step: { pk: 3.128, enthalpy: 4.07, heatCapacity: -131, source: '' }, temperatureKelvin: 278.15 }) -> 3.196154
  */
 export function pkAt({
   step,

@@ -41,7 +41,7 @@ const CLOSE = 1e-13;
  * Refuses   a name that is not known, a negative amount, more solids than the litre holds
  * Source    sucrose density polynomial (Bettin and others 1998); densities at 5 % (CRC Handbook) for the rest
  * Accuracy  0.0002 g/mL for sugar and up to 1 % of acids and salts; 0.1 mL/g of what is only estimated
- * Example   dissolve({ portions: [{ substance: 'sucrose', amount: { unit: 'g/L', value: 100 } }], temperatureKelvin: 293.15 }) -> { waterKilograms: 0.93668, densityGramsPerMillilitre: 1.03668, .. }
+ * Example   dissolve({ portions: [{ substance: 'sucrose', amount: { unit: 'g/L', value: 100 } }], temperatureKelvin: 293.15 }) -> { waterKilograms: 0.936655, densityGramsPerMillilitre: 1.036655, .. }
  */
 export function dissolve(given: {
   readonly portions: readonly Portion[];

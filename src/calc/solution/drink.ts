@@ -37,7 +37,7 @@ export interface DrinkAcidity extends Equilibrium {
  * Refuses   as `dissolve`, `solveEquilibrium` and `titratableEquivalents` do
  * Source    as named there
  * Accuracy  allow 0.2 of pH in real drinks and juices, whose own buffers are never all known
- * Example   drinkAcidity({ portions: [{ substance: 'citric acid', amount: { unit: 'g/L', value: 4.5 } }], temperatureKelvin: 298.15 }) -> { ph: 2.43, titratableAsCitric: 4.49, .. }
+ * Example   drinkAcidity({ portions: [{ substance: 'citric acid', amount: { unit: 'g/L', value: 4.5 } }], temperatureKelvin: 298.15 }) -> { ph: 2.416695, titratableAsCitric: 4.49414, .. }
  */
 export function drinkAcidity(given: DrinkGiven): Parsed<DrinkAcidity> {
   const litre = dissolve(given);

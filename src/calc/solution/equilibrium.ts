@@ -48,7 +48,7 @@ export interface Equilibrium {
  *           above), 0.07 of citrate, 0.03 of phosphate, 0.05 of acetate buffers; 0.06 of malic acid to 10 %; 0.02 of
  *           carbonated water. No ion pairs: calcium with citrate makes a solution above pH 4 up to 0.05 more acid
  *           than this says. Sugar counts only as the room it takes. In real drinks and juices allow 0.2.
- * Example   solveEquilibrium({ components: [{ substance: 'potassium dihydrogen citrate', molesPerKilogramWater: 0.05 }], temperatureKelvin: 298.15 }) -> { ph: 3.766, ionicStrength: 0.0571, .. }
+ * Example   solveEquilibrium({ components: [{ substance: 'potassium dihydrogen citrate', molesPerKilogramWater: 0.05 }], temperatureKelvin: 298.15 }) -> { ph: 3.765286, ionicStrength: 0.057194, .. }
  */
 export function solveEquilibrium(given: SolutionGiven): Parsed<Equilibrium> {
   const prepared = prepareSolution(given);

@@ -13,7 +13,7 @@ const SCALE_KELVIN = 293.15;
  * Refuses   what the index does
  * Source    ICUMSA 1974; compared with OIV-MA-AS2-02, Table I
  * Accuracy  0.04 Brix of that table to 30 Brix, 0.09 at 50 Brix
- * Example   refractometerBrix({ reading: 10, temperatureKelvin: 288.15 }) -> 9.68
+ * Example   refractometerBrix({ reading: 10, temperatureKelvin: 288.15 }) -> 9.678975
  */
 export function refractometerBrix(given: {
   readonly reading: number;

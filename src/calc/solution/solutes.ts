@@ -6,8 +6,10 @@ import { acidSubstanceName, gramsPerMole, neutralName } from './substance.ts';
 /** What a substance does to the water. */
 export interface Solute {
   readonly name: string;
-  /** Moles of particles that count: ions times their osmotic coefficient. */
+  /** Moles of whole molecules. */
   readonly particles: number;
+  /** Moles of ions times their osmotic coefficient. */
+  readonly osmotic: number;
   /** Name of its constant, or nothing. */
   readonly constant: string | undefined;
   readonly ions: number;
@@ -18,7 +20,7 @@ export interface Solute {
  * split. A salt with two ions behaves as sodium chloride does, with more ions as trisodium citrate.
  *
  * Input     grams of each substance, grams of water
- * Output    solutes with moles of particles
+ * Output    solutes with moles of molecules and of ions
  * Refuses   an unknown substance, a negative amount
  * Source    osmotic coefficients of Robinson and Stokes 1959 and from freezing points (CRC Handbook)
  */
@@ -55,21 +57,21 @@ function soluteOf(substance: string, moles: number, waterGrams: number): Solute 
   if (neutral !== undefined) {
     const name = neutral === 'glucose monohydrate' ? 'glucose' : neutral;
     const constant = Object.hasOwn(norrishConstants, name) ? name : undefined;
-    return { name: substance, particles: moles, constant, ions: 1 };
+    return { name: substance, particles: moles, osmotic: 0, constant, ions: 1 };
   }
   const found = acidSubstanceByName[acidSubstanceName(substance) ?? ''];
   const metals = Object.values(found?.ions ?? {}).reduce((sum, count) => sum + count, 0);
   const [acid] = Object.keys(found?.acids ?? {});
   if (metals === 0) {
     const constant = acid !== undefined && Object.hasOwn(norrishConstants, acid) ? acid : undefined;
-    return { name: substance, particles: moles, constant, ions: 1 };
+    return { name: substance, particles: moles, osmotic: 0, constant, ions: 1 };
   }
   const anions = Object.values(found?.acids ?? {}).reduce((sum, count) => sum + count, 0);
   const ions = metals + anions;
   const molality = (moles * 1000) / waterGrams;
   const { twoIons, fourIons } = osmoticCoefficients;
   const coefficient = interpolate(ions > 2 ? fourIons.points : twoIons.points, molality);
-  return { name: substance, particles: moles * ions * coefficient, constant: undefined, ions };
+  return { name: substance, particles: 0, osmotic: moles * ions * coefficient, constant: undefined, ions };
 }
 
 /** Between the points by the root of the molality, past the last one as there. */

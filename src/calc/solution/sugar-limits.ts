@@ -13,7 +13,7 @@ const ICE_POINT_KELVIN = 273.15;
  * Refuses   what lies outside
  * Source    Genotelle 1978; the divisor fitted here to the NBS and CRC viscosities
  * Accuracy  4 % of the tables from 0 to 50 C, 3.6 % low in water itself
- * Example   sucroseViscosityAt({ massFraction: 0.4, temperatureKelvin: 298.15 }) -> 5.25
+ * Example   sucroseViscosityAt({ massFraction: 0.4, temperatureKelvin: 298.15 }) -> 5.255052
  */
 export function sucroseViscosityAt(given: {
   readonly massFraction: number;

@@ -50,7 +50,7 @@ const HIGHEST = {
  * Source    sucrose Bettin and others 1998, ICUMSA 1974; glucose and fructose CRC Handbook, invert sugar their mean
  * Accuracy  sucrose 0.0001 g/mL of the polynomial's tables, index 0.0002; glucose and fructose 0.0002 g/mL and
  *           0.0001 at 20 C, 0.001 g/mL elsewhere, where their change with temperature is that of sucrose
- * Example   sugarSolution({ sugar: 'sucrose', measure: { kind: 'brix', value: 65 }, temperatureKelvin: 293.15 }) -> { brix: 65, density: 1.31656, sugarGramsPerLitre: 855.76, refractiveIndex: 1.45348 }
+ * Example   sugarSolution({ sugar: 'sucrose', measure: { kind: 'brix', value: 65 }, temperatureKelvin: 293.15 }) -> { brix: 65, density: 1.316555, sugarGramsPerLitre: 855.760825, refractiveIndex: 1.453476 }
  */
 export function sugarSolution(given: {
   readonly sugar: Sugar;
@@ -107,7 +107,7 @@ function describe(state: SugarState): Parsed<SugarSolution> {
  * Output    g/mL
  * Refuses   as `sugarSolution`
  * Source    as `sugarSolution`
- * Example   sugarDensity({ sugar: 'glucose', massFraction: 0.4, temperatureKelvin: 293.15 }) -> 1.17244
+ * Example   sugarDensity({ sugar: 'glucose', massFraction: 0.4, temperatureKelvin: 293.15 }) -> 1.172441
  */
 export function sugarDensity(state: SugarState): Parsed<number> {
   return beside(state, sucroseDensity(state), 'density');
@@ -117,7 +117,7 @@ export function sugarDensity(state: SugarState): Parsed<number> {
  * Refractive index of a sugar in water, 589 nm, against air.
  *
  * Formula   as `sugarDensity`
- * Example   sugarRefractiveIndex({ sugar: 'fructose', massFraction: 0.3, temperatureKelvin: 293.15 }) -> 1.3803
+ * Example   sugarRefractiveIndex({ sugar: 'fructose', massFraction: 0.3, temperatureKelvin: 293.15 }) -> 1.380302
  */
 export function sugarRefractiveIndex(state: SugarState): Parsed<number> {
   return beside(state, sucroseRefractiveIndex(state), 'index');

@@ -11,7 +11,7 @@ import type { DrinkGiven } from './drink.ts';
  * Refuses   what the equilibrium refuses for the drink as it stands
  * Source    Da Conceicao Neta and others 2007
  * Accuracy  a relation for organic acids; phosphoric acid and a tasting panel may differ: taste it against the control
- * Example   swapAcid({ base: { portions: [], temperatureKelvin: 298.15 }, from: { substance: 'citric acid', gramsPerLitre: 1.36 }, to: 'fumaric acid' }) -> { possible: true, doses: [{ gramsPerLitre: 0.81, .. }], .. }
+ * Example   swapAcid({ base: { portions: [], temperatureKelvin: 298.15 }, from: { substance: 'citric acid', gramsPerLitre: 1.36 }, to: 'fumaric acid' }) -> { possible: true, doses: [{ gramsPerLitre: 0.808569, .. }], .. }
  */
 export function swapAcid(given: {
   readonly base: DrinkGiven;

@@ -9,7 +9,7 @@ import { type Sugar, type SugarSolution, sugarSolution } from './sugar.ts';
  * Output    the syrup as `sugarSolution` gives it
  * Refuses   a throw that no syrup can hold; a negative throw
  * Source    sucrose density (Bettin and others 1998)
- * Example   syrupForThrow({ sugar: 'sucrose', drinkBrix: 10.5, waterParts: 4, temperatureKelvin: 293.15 }) -> { brix: 45.34, sugarGramsPerLitre: 546.1, .. }
+ * Example   syrupForThrow({ sugar: 'sucrose', drinkBrix: 10.5, waterParts: 4, temperatureKelvin: 293.15 }) -> { brix: 45.340762, sugarGramsPerLitre: 546.097714, .. }
  */
 export function syrupForThrow(given: {
   readonly sugar: Sugar;
@@ -28,7 +28,7 @@ export function syrupForThrow(given: {
  * Output    the drink as `sugarSolution` gives it
  * Refuses   as `syrupForThrow`
  * Source    as `syrupForThrow`
- * Example   drinkFromThrow({ sugar: 'sucrose', syrupBrix: 65, waterParts: 5, temperatureKelvin: 293.15 }) -> { brix: 13.56, sugarGramsPerLitre: 142.6, .. }
+ * Example   drinkFromThrow({ sugar: 'sucrose', syrupBrix: 65, waterParts: 5, temperatureKelvin: 293.15 }) -> { brix: 13.545307, sugarGramsPerLitre: 142.626804, .. }
  */
 export function drinkFromThrow(given: {
   readonly sugar: Sugar;

@@ -28,7 +28,7 @@ export interface TitrationGiven {
  * Refuses   as the equilibrium does; an end point outside
  * Source    titration to pH 8.1 or 8.2 (AOAC and citrus trade)
  * Accuracy  that of the constants: 0.3 % for citric acid
- * Example   titratableEquivalents({ components: [{ substance: 'citric acid', molesPerKilogramWater: 0.02 }], temperatureKelvin: 298.15, endPoint: 8.2 }) -> 0.05985
+ * Example   titratableEquivalents({ components: [{ substance: 'citric acid', molesPerKilogramWater: 0.02 }], temperatureKelvin: 298.15, endPoint: 8.2 }) -> 0.059917
  */
 export function titratableEquivalents(given: TitrationGiven): Parsed<number> {
   if (!(given.endPoint >= 4 && given.endPoint <= 10)) {
@@ -78,7 +78,7 @@ function baseTakenUp(solution: PreparedSolution, endPoint: number): Parsed<numbe
  * Output    g/L
  * Refuses   an acid without a number of protons titrated
  * Source    molar masses over the protons titrated to pH 8.1 or 8.2
- * Example   acidFromEquivalents({ equivalentsPerLitre: 0.0703 }) -> 4.502
+ * Example   acidFromEquivalents({ equivalentsPerLitre: 0.0703 }) -> 4.50208
  */
 export function acidFromEquivalents(given: {
   readonly equivalentsPerLitre: number;

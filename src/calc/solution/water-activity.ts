@@ -22,15 +22,15 @@ export interface WaterActivity {
 /**
  * Water activity of a mixture.
  *
- * Formula   ln a = ln X + K (o/T) X_s^2, X water among all particles, K = sum of x K over the solutes (x their share
- *           of the solute), o = 298.15 K; ions of salts times their osmotic coefficient
+ * Formula   ln a = ln X + K (o/T) X_s^2 - sum of f n/n(water), X water among the molecules, K = sum of x K over the
+ *           solutes (x their share of the solute), o = 298.15 K; n moles of a salt's ions, f their osmotic coefficient
  * Input     waterGrams, grams of everything else, temperatureKelvin 258.15 to 323.15 (25 C where it is left out)
  * Output    waterActivity, the same by Ross, what was counted without a constant
- * Refuses   no water, an unknown substance, a temperature outside, less than 0.5
+ * Refuses   no water, an unknown substance, a temperature outside, less than 0.49
  * Source    Norrish 1966 for one solute; Ferro Fontan, Chirife and Boquet 1981 for mixtures; Ross 1975
  * Accuracy  sucrose 0.001, glucose and fructose 0.002, glycerol and mixtures 0.01, against published tables. It says
  *           which microbes find water enough; not that a product keeps: pH, preservative, heat and hygiene decide too
- * Example   waterActivity({ waterGrams: 35, substances: [{ substance: 'sucrose', grams: 65 }] }) -> { waterActivity: 0.8657, .. }
+ * Example   waterActivity({ waterGrams: 35, substances: [{ substance: 'sucrose', grams: 65 }] }) -> { waterActivity: 0.865414, .. }
  */
 export function waterActivity(given: WaterActivityGiven): Parsed<WaterActivity> {
   const kelvin = given.temperatureKelvin ?? norrishValid.referenceKelvin;
@@ -69,12 +69,13 @@ export function waterActivity(given: WaterActivityGiven): Parsed<WaterActivity> 
 
 function logActivity(waterMoles: number, solutes: readonly Solute[], kelvin: number): number {
   const particles = solutes.reduce((sum, { particles: each }) => sum + each, 0);
-  if (particles === 0) return 0;
+  const salts = solutes.reduce((sum, { osmotic }) => sum + osmotic, 0) / waterMoles;
+  if (particles === 0) return -salts;
   const share = particles / (particles + waterMoles);
   let constant = 0;
   for (const solute of solutes) {
     const { k, term = 0 } = norrishConstants[solute.constant ?? ''] ?? { k: 0 };
     constant += (solute.particles / particles) * k * (1 + term * share);
   }
-  return Math.log1p(-share) + constant * (norrishValid.referenceKelvin / kelvin) * share * share;
+  return Math.log1p(-share) + constant * (norrishValid.referenceKelvin / kelvin) * share * share - salts;
 }

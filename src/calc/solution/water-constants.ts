@@ -23,7 +23,7 @@ export interface WaterConstants {
  * Output    debyeHueckelA in (kg/mol)^(1/2), pkw (molal), density in g/mL
  * Refuses   a temperature for which the constants of the acids are not given
  * Source    Malmberg and Maryott 1956 (permittivity); Marshall and Franck 1981 (ionic product); Kell 1975 (density)
- * Example   waterConstants({ temperatureKelvin: 298.15 }) -> { debyeHueckelA: 0.5108, pkw: 13.994, density: 0.99705 }
+ * Example   waterConstants({ temperatureKelvin: 298.15 }) -> { debyeHueckelA: 0.5108, pkw: 13.9949, density: 0.997043 }
  */
 export function waterConstants({
   temperatureKelvin,

@@ -18,9 +18,16 @@ export const carrollHenry = {
 
 /**
  * The two differ by 2 % either way (Weiss is 2.3 % above at 0 C and 2 % below at 25 C), and so do the measurements
- * behind them. Their geometric mean is used to 40 C; above, Carroll's, reached in a straight line at 50 C.
+ * behind them. Their geometric mean is used from 5 to 40 C; at 0 C Weiss counts 0.65, with the measurements nearest to
+ * it, falling to one half at 5 C; above 40 C the mean goes over to Carroll's in a straight line to 50 C.
  */
-export const solubilityMean = { wholeToCelsius: 40, noneFromCelsius: 50 } as const;
+export const solubilityMean = {
+  weissAtZero: 0.65,
+  weissFromHalf: 0.5,
+  halfFromCelsius: 5,
+  wholeToCelsius: 40,
+  noneFromCelsius: 50,
+} as const;
 
 /** B = b0 + b1 T + b2 T^2 + b3 T^3, cm3/mol. */
 export const secondVirial = {

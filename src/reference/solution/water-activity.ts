@@ -59,7 +59,7 @@ export const norrishValid = {
   lowKelvin: 258.15,
   highKelvin: 323.15,
   /** The strongest solution that any of them was compared with. */
-  lowWaterActivity: 0.5,
+  lowWaterActivity: 0.49,
 } as const;
 
 /** ln a at the freezing point: -(9.6894e-3 d + 4.835e-6 d^2), d the depression in C. */
