@@ -1,6 +1,6 @@
 /** Items of a solution: `4.5 g/L citric acid`, `0.05 mol/kg potassium dihydrogen citrate`, `65 % sucrose`, `water`. */
 
-import { type Parsed, parsed } from '../problem.ts';
+import { type Parsed, parsed, refused } from '../problem.ts';
 import type { BookEntry } from './book.ts';
 import { type Field, several, unknownName } from './fields.ts';
 import { parseItemText } from './item-text.ts';
@@ -41,6 +41,26 @@ export function portionsField({ help, accepts = kinds }: Words): Field<readonly 
     ({ name, quantity }) =>
       `${name} ${quantity ? `${quantity.inner.toPrecision(10)} ${quantity.dimension}` : ''}`,
   );
+}
+
+/** One such item behind an option. */
+export function portionOptionField({ help }: Words): Field<PortionItem | undefined> {
+  const { read, show, basis, remarks: _, ...data } = portionsField({ help, accepts: ['mass per volume'] });
+  return {
+    ...data,
+    placeholder: 'ITEM',
+    positional: false,
+    isAmount: true,
+    many: false,
+    read: (texts, context) => {
+      const items = read(texts.slice(0, 1), context);
+      if (texts.length > 1)
+        return refused('given-twice', `"${texts[0]}" and "${texts[1]}" are both given`, 'give it once');
+      return items.ok ? parsed(items.value[0]) : items;
+    },
+    show: (item) => (item ? show([item]) : undefined),
+    basis: (item) => (item ? basis([item]) : ''),
+  };
 }
 
 function readPortion(

@@ -2,6 +2,7 @@
 
 import type { Calculator } from '../calculator.ts';
 import { acid } from './acid.ts';
+import { adjust } from './adjust.ts';
 import { brix } from './brix.ts';
 import { carbonation } from './carbonation.ts';
 import { dose } from './dose.ts';
@@ -21,6 +22,7 @@ export const calculators: readonly Calculator[] = [
   acid,
   drops,
   ph,
+  adjust,
   titrate,
   brix,
   waterActivity,
