@@ -32,7 +32,7 @@ export interface CarbonDioxideState {
  * Output    mol per kg of water
  * Refuses   a temperature or pressure outside
  * Source    Weiss 1974; Carroll, Slupsky and Mather 1991; both for water without sugar
- * Accuracy  1.4 % of the tables and measurements up to 1 atm, 3.1 % from 5 to 15 bar (20 C); one textbook row at
+ * Accuracy  1.5 % of the tables and measurements up to 1 atm, 4 % from 5 to 15 bar (20 C); one textbook row at
  *           60 C is 3 % off
  * Example   carbonDioxideMolality({ temperatureKelvin: 293.15, partialPressurePascal: 101325 }) -> 0.039278
  */

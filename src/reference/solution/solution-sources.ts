@@ -79,4 +79,14 @@ export const solutionSources: Readonly<Record<string, Source>> = {
     text: 'Da Conceicao Neta and others 2007, The chemistry and physiology of sour taste, J. Food Sci. 72:R33',
   },
   'aoac-acidity': { text: 'AOAC and citrus trade, titratable acidity to pH 8.1 or 8.2' },
+  'dubois-1991': {
+    text: 'DuBois, Walters, Schiffman and others 1991, concentration-response of sweeteners, in Sweeteners: Discovery, Molecular Design and Chemoreception, ACS, 261; highest responses as quoted elsewhere',
+  },
+  'sweetener-review': {
+    text: 'Open-access review of sweeteners (PMC10346066), Table 2; older values from an encyclopaedia',
+  },
+  'alternative-sweeteners': {
+    text: 'Alternative Sweeteners, chapter on mixed sweetener functionality, Table 1 (amounts for 10 g of sucrose in 240 mL of coffee)',
+  },
+  'prakash-2014': { text: 'Prakash, Markosyan and Bunders 2014, rebaudioside M, Foods 3:162' },
 };

@@ -1,7 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { chargeAt } from '../../../src/calc/solution/charge-balance.ts';
 import { dissolve, type Portion } from '../../../src/calc/solution/dissolve.ts';
 import { solveEquilibrium } from '../../../src/calc/solution/equilibrium.ts';
+import { prepareSolution } from '../../../src/calc/solution/prepare.ts';
+import { solvePh } from '../../../src/calc/solution/solve-ph.ts';
+import { acidSubstanceByName } from '../../../src/reference/solution/acid-systems.ts';
 import { answered, celsius, misses, numbersOf } from './support.ts';
 
 interface Standards {
@@ -188,6 +192,32 @@ describe('law: what any equilibrium keeps', () => {
       });
     }
     expect(Math.abs(charge)).toBeLessThan(1e-10);
+  });
+
+  it('law: 2,000 random solutions of everything known balance, or are refused for their ionic strength alone', () => {
+    const names = Object.keys(acidSubstanceByName);
+    let state = 1;
+    const random = (): number => {
+      state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
+      return state / 2 ** 32;
+    };
+    let balanced = 0;
+    for (let count = 0; count < 2000; count += 1) {
+      const components = Array.from({ length: 1 + Math.floor(5 * random()) }, () => ({
+        substance: names[Math.floor(names.length * random())] ?? '',
+        molesPerKilogramWater: 10 ** (-6 + 6.3 * random()),
+      }));
+      const solution = answered(prepareSolution({ components, temperatureKelvin: celsius(75 * random()) }));
+      const solved = solvePh(solution);
+      if (solved.ok) {
+        const { ph, logActivity } = solved.value;
+        expect(Math.abs(chargeAt(solution, ph, logActivity).charge)).toBeLessThan(1e-9);
+        balanced += 1;
+      } else {
+        expect(solved.fault.code).toBe('too-concentrated');
+      }
+    }
+    expect(balanced).toBeGreaterThan(1500);
   });
 
   it('law: pure water is neutral, pH half of pKw', () => {

@@ -19,6 +19,7 @@ import * as sugar from '../../../src/calc/solution/sugar.ts';
 import * as sugarIndex from '../../../src/calc/solution/sugar-index.ts';
 import * as sugarLimits from '../../../src/calc/solution/sugar-limits.ts';
 import * as swapAcid from '../../../src/calc/solution/swap-acid.ts';
+import * as sweetness from '../../../src/calc/solution/sweetness.ts';
 import * as syrup from '../../../src/calc/solution/syrup.ts';
 import * as titration from '../../../src/calc/solution/titration.ts';
 import * as vapourPressure from '../../../src/calc/solution/vapour-pressure.ts';
@@ -46,6 +47,7 @@ export const scope: Readonly<Record<string, unknown>> = {
   ...sugarIndex,
   ...sugarLimits,
   ...swapAcid,
+  ...sweetness,
   ...syrup,
   ...titration,
   ...vapourPressure,
