@@ -18,8 +18,9 @@ export const carrollHenry = {
 
 /**
  * The two differ by 2 % either way (Weiss is 2.3 % above at 0 C and 2 % below at 25 C), and so do the measurements
- * behind them. Their geometric mean is used from 5 to 40 C; at 0 C Weiss counts 0.65, with the measurements nearest to
- * it, falling to one half at 5 C; above 40 C the mean goes over to Carroll's in a straight line to 50 C.
+ * behind them. Their geometric mean is used from 5 to 40 C. At 0 C they part most; there Weiss counts 0.65, chosen so
+ * that tables made from either stay within 1.5 %, falling to one half at 5 C. Above 40 C, where Weiss ends, the mean
+ * goes over to Carroll's in a straight line to 50 C. The weights are ours, not published.
  */
 export const solubilityMean = {
   weissAtZero: 0.65,
