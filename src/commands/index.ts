@@ -5,11 +5,13 @@ import { calculatorCommand } from './calculator-command.ts';
 import type { CommandSpec } from './command.ts';
 import { ingredientCommand } from './ingredient-command.ts';
 import { ledgerCommands } from './ledger-commands.ts';
+import { lookingCommands } from './looking-commands.ts';
 import { weighingCommands } from './weighing-commands.ts';
 
 export const commands: readonly CommandSpec[] = [
   ...calculators.map(calculatorCommand),
   ...ledgerCommands,
   ...weighingCommands,
+  ...lookingCommands,
   ingredientCommand,
 ];

@@ -1,7 +1,7 @@
 /** What was seen of a sample, day by day. */
 
-import type { MadeCard, ObservationCard, SampleCard } from '../ledger/cards.ts';
-import { isSameName } from '../ledger/stage-name.ts';
+import type { MadeCard, SampleCard } from '../ledger/cards.ts';
+import { madeEpoch, observationsOf } from '../ledger/sample-record.ts';
 
 const dayMilliseconds = 86_400_000;
 
@@ -11,29 +11,17 @@ export interface DayLook {
   readonly words: string;
 }
 
-/** The observations of a sample in the order of time; those without a sample belong to the first. */
-export function observationsOf(card: MadeCard, sample: SampleCard): readonly ObservationCard[] {
-  const [first] = card.samples;
-  return card.observations
-    .filter((one) => (one.sample ? isSameName(one.sample.text, sample.name) : sample === first))
-    .sort((left, right) => left.at.epochMilliseconds - right.at.epochMilliseconds);
-}
-
-/** When the stage of a sample was made: its own time, else that of the trial. */
-export function madeEpoch(card: MadeCard, sample: SampleCard): number | undefined {
-  const stage = card.stages.find((one) => isSameName(one.name, sample.of));
-  return (stage?.made ?? card.made)?.epochMilliseconds;
+/** The day of a look, counted from the make; a look in the morning counts for the day that it begins. */
+export function dayOf(card: MadeCard, sample: SampleCard, epochMilliseconds: number): number | undefined {
+  const made = madeEpoch(card, sample);
+  return made === undefined ? undefined : Math.floor((epochMilliseconds - made) / dayMilliseconds + 1 / 3);
 }
 
 export function looksByDay(card: MadeCard, sample: SampleCard): readonly DayLook[] {
-  const made = madeEpoch(card, sample);
   return observationsOf(card, sample)
     .filter((one) => one.looks.length > 0 || one.ended !== undefined)
     .map((one) => ({
-      day:
-        made === undefined
-          ? undefined
-          : Math.floor((one.at.epochMilliseconds - made) / dayMilliseconds + 1 / 3),
+      day: dayOf(card, sample, one.at.epochMilliseconds),
       words: [...one.looks, ...(one.ended === undefined ? [] : [`ended (${one.ended})`])].join(', '),
     }));
 }

@@ -1,10 +1,11 @@
 /** What is written of a trial besides its stages: why, looks, tastes, readings, results. */
 
 import type { ObservationCard, ResultCard, TrialCard } from '../ledger/cards.ts';
+import { observationsOf } from '../ledger/sample-record.ts';
 import { trialFiles } from '../ledger/single-trial.ts';
 import type { Block, Page } from '../output/view.ts';
 import { visible } from '../output/visible.ts';
-import { looksByDay, observationsOf, stripText } from './look-strip.ts';
+import { looksByDay, stripText } from './look-strip.ts';
 import type { Here } from './open-ledger.ts';
 
 export function headBlocks(card: TrialCard, here: Here): Page {

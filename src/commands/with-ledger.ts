@@ -4,6 +4,7 @@ export { runCheck } from './check.ts';
 export { runInit } from './init.ts';
 export { openLedgerBook } from './ledger-book.ts';
 export { runList } from './list.ts';
+export { runEnd, runLook, runSame } from './look.ts';
 export { runNew } from './new.ts';
 export { runObserve } from './observe.ts';
 export { runOverpoured } from './overpour.ts';

@@ -1,0 +1,72 @@
+/** The words of the daily round. */
+
+import { type CommandSpec, dryRunOption, jsonOption, type OptionSpec, type Run } from './command.ts';
+
+type Ledger = typeof import('./with-ledger.ts');
+
+const atOption: OptionSpec = {
+  name: 'at',
+  placeholder: 'TIME',
+  help: '09:10, "yesterday 18:00" or a full time; now if left out',
+};
+const sampleOption: OptionSpec = {
+  name: 'sample',
+  placeholder: 'SAMPLE',
+  help: 'which sample; not needed where there is one',
+};
+const viewedOption: OptionSpec = {
+  name: 'viewed',
+  placeholder: 'HOW',
+  help: 'against what, in which light, where it was not as usual',
+};
+const noteOption: OptionSpec = { name: 'note', placeholder: 'TEXT', help: 'anything else' };
+const byOption: OptionSpec = { name: 'by', placeholder: 'WHO', help: 'who looked' };
+const closing = [noteOption, byOption, dryRunOption, jsonOption];
+
+const load =
+  (pick: (ledger: Ledger) => Run): (() => Promise<Run>) =>
+  async () =>
+    pick(await import('./with-ledger.ts'));
+
+export const lookingCommands: readonly CommandSpec[] = [
+  {
+    name: 'look',
+    summary: 'the daily round: what was seen in which glass',
+    about:
+      'Trials or ranges, then what was seen of them: clear, bluish, hazy, cloudy, specks, ring, sediment, gel or broken. Alone on a terminal it asks for every sample that is due, in shuffled order. All of a line is written, or nothing.',
+    group: 'Ledger',
+    words: [{ name: 'TRIALS-AND-LOOKS', help: '14-17 clear 18 bluish 19 "clear, ring"', many: true }],
+    options: [sampleOption, atOption, viewedOption, ...closing],
+    examples: [
+      { line: 'look 11-13 clear 14 hazy', says: 'four beakers in one line' },
+      { line: 'look 14 "hazy, ring" --note "only a thread"', says: 'two things at once' },
+      { line: 'look', says: 'what is due, one at a time' },
+    ],
+    load: load((ledger) => ledger.runLook),
+  },
+  {
+    name: 'same',
+    summary: 'the last look of a sample once more',
+    about: 'Of a trial with several samples each one repeats its own last look.',
+    group: 'Ledger',
+    words: [{ name: 'TRIALS', help: 'numbers or ranges, such as 14 or 14-17', many: true, required: true }],
+    options: [sampleOption, atOption, viewedOption, ...closing],
+    examples: [{ line: 'same 11-13', says: 'nothing has changed' }],
+    load: load((ledger) => ledger.runSame),
+  },
+  {
+    name: 'end',
+    summary: 'looking at a sample stops, and why',
+    about: 'What was seen before still counts; later looks at this sample are refused.',
+    group: 'Ledger',
+    words: [{ name: 'TRIALS', help: 'numbers or ranges, such as 14 or 14-17', many: true, required: true }],
+    options: [
+      { name: 'why', placeholder: 'WHY', help: 'spilled, drunk, mould, "thrown away" …' },
+      sampleOption,
+      atOption,
+      ...closing,
+    ],
+    examples: [{ line: 'end 14 --why spilled', says: 'the beaker fell over' }],
+    load: load((ledger) => ledger.runEnd),
+  },
+];
