@@ -3,6 +3,7 @@
 import type { Paint } from './paint.ts';
 import { problemsText } from './problem-page.ts';
 import type { Align, Block, Column, Page } from './view.ts';
+import { visible } from './visible.ts';
 import { cellWidth, padEnd, padStart, wrapped } from './wrap.ts';
 
 export interface Sheet {
@@ -13,7 +14,8 @@ export interface Sheet {
 export async function layOut(page: Page, sheet: Sheet): Promise<string> {
   let text = '';
   let isUnderHeading = true;
-  for (const block of page) {
+  for (const raw of page) {
+    const block = tame(raw);
     const lines = block.kind === 'grid' ? await layOutWrapped(block, sheet) : layOutBlock(block, sheet);
     if (lines.length === 0) continue;
     text += `${isUnderHeading ? '' : '\n'}${lines.join('\n')}\n`;
@@ -21,6 +23,29 @@ export async function layOut(page: Page, sheet: Sheet): Promise<string> {
   }
   return text;
 }
+
+/** The block with everything that could drive a terminal made visible, wherever its texts come from. */
+function tame(block: Block): Block {
+  switch (block.kind) {
+    case 'heading':
+    case 'text':
+      return { ...block, text: tameText(block.text) };
+    case 'lines':
+      return { ...block, lines: block.lines.map(visible) };
+    case 'notes':
+      return { ...block, notes: block.notes.map(tameText) };
+    case 'pairs':
+      return { ...block, pairs: block.pairs.map(([label, value]) => [visible(label), tameText(value)]) };
+    case 'table':
+    case 'grid':
+      return { ...block, rows: block.rows.map((row) => row.map(visible)) };
+    case 'problems':
+      return block;
+  }
+}
+
+/** Line feeds stand; they are where a text goes on in a new line. */
+const tameText = (text: string): string => text.split('\n').map(visible).join('\n');
 
 type Grid = Extract<Block, { readonly kind: 'grid' }>;
 
@@ -58,14 +83,22 @@ function layOutNote(mark: string, note: string, width: number): readonly string[
   );
 }
 
+/** Labels longer than this stand on a line of their own. */
+const widestLabel = 34;
+
 function layOutPairs(pairs: readonly (readonly [string, string])[], width: number): readonly string[] {
-  const labelWidth = Math.min(34, Math.max(...pairs.map(([label]) => cellWidth(label))));
+  const labelWidths = pairs.map(([label]) => cellWidth(label)).filter((cells) => cells <= widestLabel);
+  const labelWidth = Math.max(0, ...labelWidths);
   const values = alignedOnPoint(pairs.map(([, value]) => value));
   return pairs.flatMap(([label], index) => {
     const value = values[index] ?? '';
     const lines =
       cellWidth(value) > width - labelWidth - 2 ? wrapped(value, width - labelWidth - 2) : [value];
-    return lines.map((line, at) => `${padEnd(at === 0 ? label : '', labelWidth)}  ${line}`.trimEnd());
+    const isLong = cellWidth(label) > labelWidth;
+    const beside = lines.map((line, at) =>
+      `${padEnd(at === 0 && !isLong ? label : '', labelWidth)}  ${line}`.trimEnd(),
+    );
+    return isLong ? [label, ...beside] : beside;
   });
 }
 
