@@ -1,17 +1,20 @@
 /** What a text says, apart from how it is laid out: the facts by which an edit is held to what was meant. */
 
-import type { PageNode, Path } from './edit-page.ts';
 import type { FactValue } from './fact-text.ts';
+import type { Step, TreeNode } from './tree.ts';
+
+export type Path = readonly Step[];
 
 export type Plain =
   | string
   | { readonly list: readonly Plain[] }
   | { readonly map: readonly (readonly [string, Plain])[] };
 
-export function plainOf(node: PageNode): Plain {
+export function plainOf(node: TreeNode): Plain {
+  if (node.kind === 'empty') return '';
   if (node.kind === 'text') return node.text;
   if (node.kind === 'list') return { list: node.items.map(plainOf) };
-  return { map: node.pairs.map(({ key, value }) => [key.text, plainOf(value)]) };
+  return { map: node.entries.map(({ key, value }) => [key.text, plainOf(value)]) };
 }
 
 export const plainFact = (value: FactValue): Plain =>

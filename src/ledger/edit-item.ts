@@ -1,10 +1,11 @@
 /** What is known of an item of a stage: its amount, and the facts that stand under it. */
 
 import { type Change, type Proposal, plainPage, type Refusal, refuse } from './edit.ts';
-import { changedAt, withKey } from './edit-facts.ts';
+import { changedAt, type Path, withKey } from './edit-facts.ts';
 import { setScalar, waysIntoMap } from './edit-map.ts';
-import { type MapNode, nodeAt, type Page, type Path } from './edit-page.ts';
+import type { Page } from './edit-page.ts';
 import { flowPair } from './fact-text.ts';
+import { type MapNode, nodeAt } from './tree.ts';
 
 /** In the order in which they are written. */
 const itemFacts = ['weighed', 'lot', 'role', 'note'] as const;
@@ -22,9 +23,9 @@ interface FoundItem {
 
 /** A stage is a list of items, or a map with `items`. */
 function findItem(page: Page, stagePath: Path, index: number): FoundItem | Refusal {
-  const stage = nodeAt(page, stagePath);
+  const stage = nodeAt(page.root, stagePath);
   const path: Path = [...stagePath, ...(stage?.kind === 'map' ? ['items'] : []), index];
-  const item = nodeAt(page, path);
+  const item = nodeAt(page.root, path);
   if (item?.kind !== 'map') {
     return refuse(
       'no-such-item',
@@ -32,12 +33,12 @@ function findItem(page: Page, stagePath: Path, index: number): FoundItem | Refus
       'write an item as `- name: amount`',
     );
   }
-  const name = item.pairs.findIndex((pair) => orderOf(pair.key.text) === -1);
+  const name = item.entries.findIndex((pair) => orderOf(pair.key.text) === -1);
   return { path, map: item, name: Math.max(0, name) };
 }
 
 /** `[orange oil: 2 g]`: an item without braces of its own gets them when it gets a second fact. */
-const isBare = (page: Page, map: MapNode): boolean => map.isFlow && page.text.charAt(map.start) !== '{';
+const isBare = (page: Page, map: MapNode): boolean => map.flow && page.text.charAt(map.start) !== '{';
 
 /**
  * Adds a fact under an item, after those there are in the order weighed, lot, role, note; replaces the text of
@@ -49,8 +50,8 @@ export const addItemFact =
     const item = findItem(page, stagePath, index);
     if ('message' in item) return item;
     const { map, path } = item;
-    if (map.pairs.some((pair) => pair.key.text === key)) return setScalar([...path, key], text)(page);
-    const above = map.pairs.findLastIndex(
+    if (map.entries.some((pair) => pair.key.text === key)) return setScalar([...path, key], text)(page);
+    const above = map.entries.findLastIndex(
       (pair, at) =>
         at === item.name || (orderOf(pair.key.text) !== -1 && orderOf(pair.key.text) < orderOf(key)),
     );
@@ -68,6 +69,6 @@ export const setItemAmount =
   (page): Proposal | Refusal => {
     const item = findItem(page, stagePath, index);
     if ('message' in item) return item;
-    const key = item.map.pairs[item.name]?.key.text ?? '';
+    const key = item.map.entries[item.name]?.key.text ?? '';
     return setScalar([...item.path, key], amount)(page);
   };

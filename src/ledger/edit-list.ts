@@ -14,8 +14,9 @@ import {
   type Splice,
 } from './edit-lines.ts';
 import { newKey } from './edit-map.ts';
-import { isEmpty, type ListNode, lastOffset, type Page, type Pair, pairOf } from './edit-page.ts';
+import { lastOffset, type Page } from './edit-page.ts';
 import { entryLines, type Fact, flowValue } from './fact-text.ts';
+import { entryOf, type ListNode, type MapEntry } from './tree.ts';
 
 export interface ListEntry {
   /** The top-level key that holds the list. */
@@ -29,10 +30,11 @@ export interface ListEntry {
 
 /** How far this file sets the dashes of a list in from its key. */
 function dashStep(page: Page): number {
-  const steps = page.root.pairs.flatMap(({ key, value }) => {
-    const inner = value.kind === 'map' ? value.pairs.find((pair) => pair.value.kind === 'list') : undefined;
+  const steps = page.root.entries.flatMap(({ key, value }) => {
+    const inner =
+      value.kind === 'map' ? value.entries.find((entry) => entry.value.kind === 'list') : undefined;
     const list = value.kind === 'list' ? { key, value } : inner;
-    if (list?.value.kind !== 'list' || list.value.isFlow) return [];
+    if (list?.value.kind !== 'list' || list.value.flow) return [];
     return [columnOf(page.text, list.value.start) - columnOf(page.text, list.key.start)];
   });
   return steps.find((step) => step >= 0 && step <= 8) ?? 2;
@@ -52,7 +54,7 @@ function dashOf(page: Page, list: ListNode, position: number): number {
 function insetOf(page: Page, list: ListNode): number {
   const insets = list.items.flatMap((item, index) => {
     const inset = item.start - dashOf(page, list, index);
-    return item.kind === 'map' && !item.isFlow && lineStart(page.text, item.start) <= item.start - inset
+    return item.kind === 'map' && !item.flow && lineStart(page.text, item.start) <= item.start - inset
       ? [inset]
       : [];
   });
@@ -95,7 +97,7 @@ function intoFlow(page: Page, list: ListNode, facts: readonly Fact[], position: 
 /** A list in brackets on the line of its key becomes one in lines; every entry keeps its own text. */
 function flowToBlock(
   page: Page,
-  pair: Pair,
+  pair: MapEntry,
   list: ListNode,
   lines: readonly string[],
   position: number,
@@ -112,13 +114,19 @@ function flowToBlock(
   return [{ start: colon, end: place, text: rest + added.text }];
 }
 
-function waysInto(page: Page, pair: Pair, entry: ListEntry, position: number): readonly Splice[] | undefined {
+function waysInto(
+  page: Page,
+  pair: MapEntry,
+  entry: ListEntry,
+  position: number,
+): readonly Splice[] | undefined {
   const { value } = pair;
   const column = columnOf(page.text, pair.key.start);
   const lines = entryLines(entry.facts, column + dashStep(page));
-  if (isEmpty(value)) return [insertLines(page.text, afterBlock(page.text, pair.key.end, column + 1), lines)];
+  if (value.kind === 'empty')
+    return [insertLines(page.text, afterBlock(page.text, pair.key.end, column + 1), lines)];
   if (value.kind !== 'list') return undefined;
-  if (!value.isFlow) return intoBlock(page, value, entry.facts, position);
+  if (!value.flow) return intoBlock(page, value, entry.facts, position);
   return [...flowToBlock(page, pair, value, lines, position), intoFlow(page, value, entry.facts, position)];
 }
 
@@ -129,7 +137,7 @@ function waysInto(page: Page, pair: Pair, entry: ListEntry, position: number): r
 export const addListEntry =
   (entry: ListEntry): Change =>
   (page): Proposal | ReturnType<typeof refuse> => {
-    const pair = pairOf(page.root, entry.key);
+    const pair = entryOf(page.root, entry.key);
     const added = plainFact(entry.facts);
     if (!pair) {
       const step = dashStep(page);

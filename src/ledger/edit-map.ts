@@ -1,7 +1,7 @@
 /** Setting a fact under a key, and adding keys to maps. */
 
 import { type Change, type Proposal, plainPage, type Refusal, refuse } from './edit.ts';
-import { changedAt, type Plain, plainFact, withKey } from './edit-facts.ts';
+import { changedAt, type Path, type Plain, plainFact, withKey } from './edit-facts.ts';
 import {
   afterBlock,
   beforeBlock,
@@ -12,19 +12,17 @@ import {
   newlineOf,
   type Splice,
 } from './edit-lines.ts';
+import { lastOfEntry, lastOffset, type Page } from './edit-page.ts';
+import { type Fact, type FactValue, factLines, flowPair } from './fact-text.ts';
 import {
-  isEmpty,
-  lastOffset,
+  entryOf,
+  type MapEntry,
   type MapNode,
   nodeAt,
-  type Page,
-  type PageNode,
-  type Pair,
-  type Path,
-  pairOf,
+  type Span,
   type TextNode,
-} from './edit-page.ts';
-import { type Fact, type FactValue, factLines, flowPair } from './fact-text.ts';
+  type TreeNode,
+} from './tree.ts';
 import { flowText, plainOrQuoted, quotedText } from './yaml-text.ts';
 
 export interface NewKey {
@@ -39,16 +37,16 @@ export interface NewKey {
 export function newKey(page: Page, { key, lines, value, before }: NewKey): Proposal {
   const { text, root } = page;
   const written = lines(columnOf(text, root.start));
-  const found = root.pairs.findIndex((pair) => before.includes(pair.key.text));
-  const position = found === -1 ? root.pairs.length : found;
+  const found = root.entries.findIndex((pair) => before.includes(pair.key.text));
+  const position = found === -1 ? root.entries.length : found;
   const expected = changedAt(plainPage(page), [], withKey(position, key, value));
-  const next = root.pairs[position];
+  const next = root.entries[position];
   if (next) {
     const place = beforeBlock(text, next.key.start);
     const isSpaced = position > 0 && hasBlankAbove(text, place);
     return { ways: [insertLines(text, place, isSpaced ? [...written, ''] : written)], expected };
   }
-  const last = root.pairs.length > 1 ? root.pairs.at(-1) : undefined;
+  const last = root.entries.length > 1 ? root.entries.at(-1) : undefined;
   const isSpaced = last !== undefined && hasBlankAbove(text, beforeBlock(text, last.key.start));
   const places = [contentEnd(text), text.length];
   return {
@@ -59,29 +57,25 @@ export function newKey(page: Page, { key, lines, value, before }: NewKey): Propo
 
 const isInFlow = (page: Page, path: Path): boolean =>
   path.some((_, length) => {
-    const node = nodeAt(page, path.slice(0, length));
-    return node !== undefined && node.kind !== 'text' && node.isFlow;
+    const node = nodeAt(page.root, path.slice(0, length));
+    return (node?.kind === 'map' || node?.kind === 'list') && node.flow;
   });
 
+interface Over {
+  readonly span: Span;
+  readonly text: string;
+  readonly isFlow: boolean;
+  /** Of the lines of a literal block. */
+  readonly indent: number;
+}
+
 /** The ways of writing a text over an old one: as it should be, else in double quotes. */
-function over(
-  page: Page,
-  node: TextNode,
-  text: string,
-  options: { isFlow: boolean; indent: number },
-): readonly Splice[] {
-  const old = page.text.slice(node.start, node.end);
-  const ending = /^[|>]/.test(old) ? (/(\r?\n)+$/.exec(old)?.[0] ?? '') : '';
-  const gap = isEmpty(node) && !/\s/.test(page.text.charAt(node.start - 1)) ? ' ' : '';
-  const newline = newlineOf(page.text);
-  const written = options.isFlow
+function over(page: Page, { span: { start, end }, text, isFlow, indent }: Over): readonly Splice[] {
+  const gap = start === end && !/\s/.test(page.text.charAt(start - 1)) ? ' ' : '';
+  const written = isFlow
     ? flowText(text)
-    : plainOrQuoted(text, options.indent).replaceAll('\n', newline);
-  return [written, quotedText(text)].map((way) => ({
-    start: node.start,
-    end: node.end,
-    text: gap + way + ending,
-  }));
+    : plainOrQuoted(text, indent).replaceAll('\n', newlineOf(page.text));
+  return [written, quotedText(text)].map((way) => ({ start, end, text: gap + way }));
 }
 
 /**
@@ -91,28 +85,32 @@ function over(
 export const setScalar =
   (path: Path, text: string): Change =>
   (page): Proposal | Refusal => {
-    const node = nodeAt(page, path);
-    if (node?.kind !== 'text') {
+    const node = nodeAt(page.root, path);
+    if (node?.kind !== 'text' && node?.kind !== 'empty') {
       return refuse(
         'no-such-fact',
         `there is no text at ${path.join(', ')}`,
         'look at the file for what it holds',
       );
     }
-    const parent = nodeAt(page, path.slice(0, -1));
-    const key = parent?.kind === 'map' ? pairOf(parent, String(path.at(-1)))?.key : undefined;
-    const place = isEmpty(node) && key ? afterColon(page, key, node) : node;
+    const parent = nodeAt(page.root, path.slice(0, -1));
+    const key = parent?.kind === 'map' ? entryOf(parent, String(path.at(-1)))?.key : undefined;
     const indent = columnOf(page.text, key?.start ?? node.start) + 2;
     return {
-      ways: over(page, place, text, { isFlow: isInFlow(page, path), indent }),
+      ways: over(page, {
+        span: node.kind === 'empty' && key ? afterColon(page, key, node) : node,
+        text,
+        isFlow: isInFlow(page, path),
+        indent,
+      }),
       expected: changedAt(plainPage(page), path, () => text),
     };
   };
 
-/** Where the value of a key with nothing after it goes. */
-function afterColon(page: Page, key: TextNode, node: TextNode): TextNode {
+/** Where the value of a key with nothing after it goes: before a comment on its line. */
+function afterColon(page: Page, key: TextNode, empty: Span): Span {
   const colon = page.text.indexOf(':', key.end) + 1;
-  return colon === 0 ? node : { ...node, start: colon, end: colon };
+  return colon === 0 ? empty : { start: colon, end: colon };
 }
 
 /** The ways of putting facts at the end of a map, or after the pair at `position`. */
@@ -120,16 +118,16 @@ export function waysIntoMap(
   page: Page,
   map: MapNode,
   facts: readonly Fact[],
-  position = map.pairs.length,
+  position = map.entries.length,
 ): readonly Splice[] {
   const { text } = page;
-  const above = map.pairs[position - 1];
-  if (map.isFlow) return [intoFlowMap(map, facts, above)];
-  const column = columnOf(text, map.pairs[0]?.key.start ?? map.start);
+  const above = map.entries[position - 1];
+  if (map.flow) return [intoFlowMap(map, facts, above)];
+  const column = columnOf(text, map.entries[0]?.key.start ?? map.start);
   const lines = factLines(facts, column);
-  const node = above && (isEmpty(above.value) ? above.key : above.value);
+  const node = lastOfEntry(above);
   const ends = node ? [lastOffset(page, node), lastOffset(page, node, true)] : [map.start];
-  const isLast = position === map.pairs.length;
+  const isLast = position === map.entries.length;
   return ends.map((end) => {
     // In between, a comment below the fact above belongs to the fact that follows it.
     const place = isLast ? afterBlock(text, end, column) : afterBlock(text, end, Number.POSITIVE_INFINITY);
@@ -137,7 +135,7 @@ export function waysIntoMap(
   });
 }
 
-function intoFlowMap(map: MapNode, facts: readonly Fact[], above: Pair | undefined): Splice {
+function intoFlowMap(map: MapNode, facts: readonly Fact[], above: MapEntry | undefined): Splice {
   const written = facts.map(flowPair).join(', ');
   if (above) {
     const end = Math.max(above.key.end, above.value.end);
@@ -146,7 +144,7 @@ function intoFlowMap(map: MapNode, facts: readonly Fact[], above: Pair | undefin
   return {
     start: map.start + 1,
     end: map.start + 1,
-    text: map.pairs.length > 0 ? ` ${written},` : ` ${written} `,
+    text: map.entries.length > 0 ? ` ${written},` : ` ${written} `,
   };
 }
 
@@ -165,11 +163,11 @@ function under(page: Page, key: TextNode, facts: readonly Fact[]): readonly Spli
 export const setKey =
   (path: readonly string[], key: string, value: FactValue, before: readonly string[] = []): Change =>
   (page): Proposal | Refusal => {
-    let node: PageNode = page.root;
+    let node: TreeNode = page.root;
     let depth = 0;
     for (const step of path) {
-      const pair = pairOf(node, step);
-      if (!pair || isEmpty(pair.value)) break;
+      const pair = entryOf(node, step);
+      if (!pair || pair.value.kind === 'empty') break;
       node = pair.value;
       depth += 1;
     }
@@ -186,7 +184,7 @@ const wrapped = (path: readonly string[], fact: Fact): Fact =>
 
 interface Placing {
   readonly at: readonly string[];
-  readonly node: PageNode;
+  readonly node: TreeNode;
   readonly fact: Fact;
   readonly before: readonly string[];
 }
@@ -200,21 +198,22 @@ function place(page: Page, { at, node, fact, before }: Placing): Proposal | Refu
       'write them below it as `key: value` lines',
     );
   }
-  const there = pairOf(node, key);
+  const there = entryOf(node, key);
   if (there) return replace(page, at, there, fact);
   const plain = plainFact(value);
-  if (at.length === 0 && !node.isFlow) {
+  if (at.length === 0 && !node.flow) {
     return newKey(page, { key, lines: (column) => factLines([fact], column), value: plain, before });
   }
   return {
     ways: waysIntoMap(page, node, [fact]),
-    expected: changedAt(plainPage(page), at, withKey(node.pairs.length, key, plain)),
+    expected: changedAt(plainPage(page), at, withKey(node.entries.length, key, plain)),
   };
 }
 
-function replace(page: Page, at: readonly string[], pair: Pair, [key, value]: Fact): Proposal | Refusal {
-  if (typeof value === 'string' && pair.value.kind === 'text') return setScalar([...at, key], value)(page);
-  if (typeof value !== 'string' && isEmpty(pair.value)) {
+function replace(page: Page, at: readonly string[], pair: MapEntry, [key, value]: Fact): Proposal | Refusal {
+  if (typeof value === 'string' && (pair.value.kind === 'text' || pair.value.kind === 'empty'))
+    return setScalar([...at, key], value)(page);
+  if (typeof value !== 'string' && pair.value.kind === 'empty') {
     return {
       ways: under(page, pair.key, value),
       expected: changedAt(plainPage(page), [...at, key], () => plainFact(value)),

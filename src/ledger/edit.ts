@@ -55,6 +55,7 @@ export function edit(file: string, text: string, change: Change): Edited {
     const written = spliced(text, way);
     const after = readPage(file, written);
     if (!after.ok) problems = after.problems;
+    else if (after.page.warnings > before.page.warnings) continue;
     else if (isSame(plainOf(after.page.root), proposal.expected))
       return { ok: true, text: written, line: lineOf(written, way) };
   }

@@ -3,8 +3,9 @@
 import { type Edited, edit } from './edit.ts';
 import { type Plain, plainFact, plainOf } from './edit-facts.ts';
 import { addListEntry } from './edit-list.ts';
-import { type PageNode, pairOf, readPage } from './edit-page.ts';
+import { readPage } from './edit-page.ts';
 import type { Fact } from './fact-text.ts';
+import { entryOf, type TreeNode } from './tree.ts';
 
 export interface NewObservation {
   /** In the order in which they are written; `at` among them. */
@@ -20,13 +21,13 @@ export interface NewObservation {
 /** `unchanged`: the very same is there already. */
 export type Added = Edited & { readonly state?: 'added' | 'unchanged' };
 
-const entriesOf = (root: PageNode, key: string): readonly PageNode[] => {
-  const list = pairOf(root, key)?.value;
+const entriesOf = (root: TreeNode, key: string): readonly TreeNode[] => {
+  const list = entryOf(root, key)?.value;
   return list?.kind === 'list' ? list.items : [];
 };
 
-function timeIn(entry: PageNode, timeOf: NewObservation['timeOf']): number | undefined {
-  const at = pairOf(entry, 'at')?.value;
+function timeIn(entry: TreeNode, timeOf: NewObservation['timeOf']): number | undefined {
+  const at = entryOf(entry, 'at')?.value;
   return at?.kind === 'text' ? timeOf(at.text) : undefined;
 }
 

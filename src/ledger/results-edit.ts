@@ -3,9 +3,10 @@
 import { edit } from './edit.ts';
 import { type Plain, plainFact, plainOf } from './edit-facts.ts';
 import { addListEntry } from './edit-list.ts';
-import { pairOf, readPage } from './edit-page.ts';
+import { readPage } from './edit-page.ts';
 import type { Fact } from './fact-text.ts';
 import type { Added } from './observations-edit.ts';
+import { entryOf } from './tree.ts';
 
 export interface NewResult {
   /** When it was reckoned, ISO 8601 with offset. */
@@ -50,7 +51,7 @@ export function addResult(file: string, text: string, result: NewResult): Added 
   if (!read.ok) return { ok: false, problems: read.problems };
   const facts = factsOf(result);
   const answer = answerOf(plainFact(facts));
-  const list = pairOf(read.page.root, 'results')?.value;
+  const list = entryOf(read.page.root, 'results')?.value;
   const there =
     list?.kind === 'list' ? list.items.find((item) => answerOf(plainOf(item)) === answer) : undefined;
   if (there)
