@@ -1,0 +1,33 @@
+/** The stages of a file as they are laid beside those of another, amount by amount. */
+
+import { type ComparedStage, typedMeasure } from '../calc/slip-guard/factor-slips.ts';
+import type { StageCard } from './cards.ts';
+import { isSameName } from './stage-name.ts';
+
+export const comparedStages = (stages: readonly StageCard[]): readonly ComparedStage[] =>
+  stages.map(({ name, items, makes }) => ({
+    name,
+    items: items.map((item) => ({ name: item.name, measure: typedMeasure(item.amount) })),
+    ...(makes
+      ? { makes: typedMeasure({ quantity: makes, makeUp: false, inDrink: false, written: makes.written }) }
+      : {}),
+  }));
+
+interface Spot {
+  readonly stage: string;
+  readonly item: number;
+}
+
+/** Items that stand in both, in units that can't be compared as they were typed. */
+export function differInKind(
+  now: readonly ComparedStage[],
+  before: readonly ComparedStage[],
+): readonly Spot[] {
+  return now.flatMap(({ name, items }) => {
+    const earlier = before.find((stage) => isSameName(stage.name, name));
+    return items.flatMap((one, item) => {
+      const same = earlier?.items.find((other) => isSameName(other.name, one.name));
+      return same && same.measure.kind !== one.measure.kind ? [{ stage: name, item }] : [];
+    });
+  });
+}
