@@ -1,12 +1,12 @@
 /**
  * What a ledger's files say, as records: texts read into amounts, times and numbers once, here. Each record
- * keeps the node it was read from; `placeAt` on its file's source shows any stretch of it.
+ * keeps the stretches that a problem could point at; `placeAt` on its file's source shows them.
  */
 
 import type { Amount, Quantity } from '../calc/quantity.ts';
 import type { Range } from '../calc/range.ts';
 import type { FigureName, Role } from '../reference/ingredient.ts';
-import type { MapNode, Span, TextNode, TreeNode } from './tree.ts';
+import type { MapNode, Span, TextNode } from './tree.ts';
 
 export const looks = [
   'clear',
@@ -39,6 +39,7 @@ export interface Named extends Span {
 export interface FileCard {
   /** From the root of the ledger, with `/`. */
   readonly file: string;
+  /** The tree; read again from the text when it is asked for, so that a thousand cards don't hold theirs. */
   readonly root: MapNode;
   /** True where nothing is wrong in the file itself, so that calculators may use it. */
   readonly isSound: boolean;
@@ -54,7 +55,6 @@ export interface ItemCard extends Span {
   readonly lot?: string | undefined;
   readonly role?: Role | undefined;
   readonly note?: string | undefined;
-  readonly node: MapNode;
 }
 
 export const stepWords = ['mix', 'add', 'warm', 'hold', 'cool', 'shear', 'filter', 'rest'] as const;
@@ -78,7 +78,8 @@ export interface StepCard {
   readonly into?: string | undefined;
   readonly by?: string | undefined;
   readonly note?: string | undefined;
-  readonly node: TreeNode;
+  /** Where it stands. */
+  readonly node: Span;
 }
 
 export interface StageCard {
@@ -96,8 +97,6 @@ export interface StageCard {
   readonly weighs?: Quantity | undefined;
   readonly keep?: Quantity | undefined;
   readonly note?: string | undefined;
-  /** The list of items or the long form. */
-  readonly node: TreeNode;
 }
 
 export interface SampleCard {
@@ -111,6 +110,7 @@ export interface SampleCard {
   readonly ofSpan: Span;
   readonly in?: string | undefined;
   readonly cover?: string | undefined;
+  readonly coverSpan?: Span | undefined;
   /** A temperature; bench temperature where left out. */
   readonly at?: Quantity | undefined;
   readonly viewed?: string | undefined;
@@ -120,7 +120,6 @@ export interface SampleCard {
   readonly looks?: readonly Quantity[] | undefined;
   readonly watch?: Quantity | undefined;
   readonly note?: string | undefined;
-  readonly node?: MapNode | undefined;
 }
 
 export interface TasteScore {
@@ -131,6 +130,8 @@ export interface TasteScore {
 }
 
 export interface ObservationCard extends Span {
+  /** Its first line, up to the end of its time. */
+  readonly headSpan: Span;
   readonly at: Moment;
   /** As typed; without it the observation belongs to the first sample. */
   readonly sample?: Named | undefined;
@@ -157,7 +158,6 @@ export interface ObservationCard extends Span {
   readonly by?: string | undefined;
   readonly note?: string | undefined;
   readonly ended?: string | undefined;
-  readonly node: MapNode;
 }
 
 /** A calculator's answer as it stands in the file; its other keys are read from the node. */

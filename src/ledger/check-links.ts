@@ -25,12 +25,11 @@ export const checkLinks: Check = (context) => {
 
 function trialLinks(context: CheckContext, trial: TrialCard): readonly Problem[] {
   const { series, batches } = context.ledger;
-  const own = valueSpan(trial, 'from');
-  const isItself = trial.from === trial.number && own !== undefined;
+  const own = trial.from === trial.number ? valueSpan(trial, 'from') : undefined;
   const message = `trial ${trial.number} can't be changed from itself`;
   const hint = 'write the number of the trial before it';
   return [
-    ...(isItself ? [found(context, trial, { code: 'from-itself', message, hint }, own)] : []),
+    ...(own ? [found(context, trial, { code: 'from-itself', message, hint }, own)] : []),
     ...trialNamed(context, trial, 'from', trial.from),
     ...named(context, trial, trial.series, { what: 'series', names: series.map(({ name }) => name) }),
     ...named(context, trial, trial.batch, { what: 'batch', names: batches.map(({ name }) => name) }),
@@ -49,8 +48,8 @@ function trialNamed(
   key: string,
   number: number | undefined,
 ): readonly Problem[] {
-  const span = valueSpan(card, key);
-  if (number === undefined || !span || isTrial(context, number)) return [];
+  if (number === undefined || isTrial(context, number)) return [];
+  const span = valueSpan(card, key) ?? card.root;
   const message = `there is no trial ${number}`;
   const hint = 'write the number of a trial that is there, or leave it out';
   return [found(context, card, { code: 'unknown-trial', message, hint }, span)];

@@ -39,7 +39,7 @@ function sampleProblems(
 function pointerProblems(
   context: CheckContext,
   card: MadeCard,
-  { sample, node, at }: ObservationCard,
+  { sample, headSpan }: ObservationCard,
 ): readonly Problem[] {
   const names = card.samples.map(({ name }) => name);
   if (sample) {
@@ -56,8 +56,7 @@ function pointerProblems(
     message: `this does not say which sample was looked at, so it counts for "${names[0]}"`,
     hint: `add "sample: ${names[0]}", or ${names.slice(1).join(' or ')}`,
   } as const;
-  const first = node.entries[0]?.key ?? at;
-  return [found(context, card, finding, { start: first.start, end: Math.max(at.end, first.end) })];
+  return [found(context, card, finding, headSpan)];
 }
 
 /** A minute of grace for clocks that differ. */
@@ -115,8 +114,8 @@ export const checkWords: Check = (context) => {
   if (!bench) return [];
   const unknown = wordChecker(context);
   return madeIn(context.ledger).flatMap((card) => [
-    ...card.samples.flatMap(({ cover, node, nameSpan }) =>
-      cover === undefined ? [] : unknown(card, cover, bench.covers, 'cover', coverSpan(node) ?? nameSpan),
+    ...card.samples.flatMap(({ cover, coverSpan, nameSpan }) =>
+      cover === undefined ? [] : unknown(card, cover, bench.covers, 'cover', coverSpan ?? nameSpan),
     ),
     ...card.observations.flatMap(({ taste, viewed }) => [
       ...taste.flatMap(({ word, wordSpan }) => unknown(card, word, bench.tastes, 'taste', wordSpan)),
@@ -126,8 +125,6 @@ export const checkWords: Check = (context) => {
     ]),
   ]);
 };
-
-const coverSpan = (node: SampleCard['node']) => node?.entries.find(({ key }) => key.text === 'cover')?.value;
 
 function wordChecker(context: CheckContext) {
   return (

@@ -36,7 +36,7 @@ export function filesIn(root: string, folder: string, port: ReadPort): readonly 
   return port
     .list(join(root, folder))
     .filter((name) => name.endsWith('.yaml') && !name.startsWith('.'))
-    .sort((left, right) => left.localeCompare(right, 'en', { numeric: true }))
+    .sort()
     .map((name) => `${folder}/${name}`);
 }
 
@@ -47,7 +47,11 @@ export const openBench = (root: string, port: ReadPort): Promise<Opened<BenchCar
 /** A bench that can't be read may have a zone: then no time is refused for the lack of one. */
 export function settingsOf(bench: BenchCard | undefined): ReadSettings {
   const zone = bench ? bench.timeZone : 'UTC';
-  return { zone: zone === undefined ? undefined : openTimeZone(zone) };
+  return {
+    zone: zone === undefined ? undefined : openTimeZone(zone),
+    amounts: new Map(),
+    quantities: new Map(),
+  };
 }
 
 /** The same for a zone that is there and is none. */

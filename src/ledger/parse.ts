@@ -56,6 +56,21 @@ export function parseDocument(file: string, text: string): LedgerDocument {
 
 const none: ReadonlySet<number> = new Set();
 
+/** The same document, its tree read again when it is asked for. */
+export function withoutTree({ source, problems, isReadable, muted }: LedgerDocument): LedgerDocument {
+  let root: TreeNode | undefined;
+  return {
+    source,
+    problems,
+    isReadable,
+    muted,
+    get root() {
+      root ??= parseDocument(source.file, source.text).root;
+      return root;
+    },
+  };
+}
+
 /** The problems of a text that is not quite YAML, and its tree where that can still be trusted. */
 function withErrors(source: SourceText, tokens: readonly CST.Token[], first: Composed): LedgerDocument {
   const problems: Problem[] = [];

@@ -20,7 +20,7 @@ import {
   textsUnder,
   textUnder,
 } from './reading.ts';
-import { openTimeZone } from './times.ts';
+import { isTimeZone } from './times.ts';
 import { type TreeNode, valueUnder } from './tree.ts';
 
 const formatVersion = '1';
@@ -76,7 +76,7 @@ function readHabits(reading: Reading, bench: TreeNode | undefined) {
 
 function readTimeZone(reading: Reading, bench: TreeNode | undefined): string | undefined {
   const node = textNodeUnder(bench, 'time zone');
-  if (!node || openTimeZone(node.text)) return node?.text;
+  if (!node || isTimeZone(node.text)) return node?.text;
   const zones = Intl.supportedValuesOf('timeZone');
   const near = offer(node.text, zones);
   const hint = near.startsWith('write "') ? near : 'write it like Europe/Lisbon';

@@ -2,7 +2,7 @@
 
 import type { Problem } from '../problem.ts';
 import type { FileCard } from './cards.ts';
-import type { LedgerDocument } from './parse.ts';
+import { type LedgerDocument, withoutTree } from './parse.ts';
 import { type Read, type Reading, type ReadSettings, startReading } from './reading.ts';
 import type { FileKind } from './schema.ts';
 import { shapeProblems } from './shape.ts';
@@ -23,7 +23,7 @@ export function readFile<Card extends FileCard>(
   settings: ReadSettings,
   { kind, read }: Reader<Card>,
 ): Read<Omit<Card, keyof FileCard> & FileCard> {
-  const { source, root } = document;
+  const { root } = document;
   if (!document.isReadable) return { card: undefined, problems: document.problems };
   const shape = shapeProblems(document, kind);
   if (root.kind !== 'map') return { card: undefined, problems: merged(document, shape) };
@@ -31,7 +31,20 @@ export function readFile<Card extends FileCard>(
   const fields = read(reading, root);
   const problems = merged(document, [...shape, ...reading.problems]);
   const isSound = problems.every(({ severity }) => severity !== 'error');
-  return { card: fields && Object.assign(fields, { file: source.file, root, isSound }), problems };
+  return { card: fields && Object.assign(fileCard(document, isSound), fields), problems };
+}
+
+function fileCard(document: LedgerDocument, isSound: boolean): FileCard {
+  const later = withoutTree(document);
+  return {
+    file: document.source.file,
+    isSound,
+    get root() {
+      const { root } = later;
+      if (root.kind !== 'map') throw new Error(`${this.file} is no longer a map`);
+      return root;
+    },
+  };
 }
 
 /** In the order of the file, without what only follows from a syntax slip on the same line. */

@@ -1,15 +1,14 @@
 /** The person's own book of ingredients. */
 
-import { parseAmount } from '../calc/parse-amount.ts';
 import { roles } from '../reference/ingredient.ts';
 import type { ContentCard, DropCard, IngredientCard, IngredientsCard } from './cards.ts';
 import type { LedgerDocument } from './parse.ts';
 import { readFigures } from './read-figure.ts';
 import { readFile } from './read-file.ts';
 import {
+  amountOf,
   countUnder,
   find,
-  findFault,
   momentOf,
   namedUnder,
   numberUnder,
@@ -79,10 +78,8 @@ function readContents(reading: Reading, node: TreeNode | undefined): readonly Co
       rest = key.text;
       return [{ ...named, amount: 'rest' }];
     }
-    const amount = parseAmount(value.text);
-    if (amount.ok) return [{ ...named, amount: amount.value }];
-    findFault(reading, amount.fault, value);
-    return [];
+    const amount = amountOf(reading, value);
+    return amount ? [{ ...named, amount }] : [];
   });
 }
 

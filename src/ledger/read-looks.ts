@@ -50,13 +50,13 @@ function readSample(reading: Reading, { key, value }: MapEntry, last: StageCard 
     ofSpan: of ?? key,
     in: proseUnder(reading, value, 'in'),
     cover: textUnder(value, 'cover'),
+    coverSpan: textNodeUnder(value, 'cover'),
     at: quantityUnder(reading, value, 'at', ['temperature']),
     viewed: textUnder(value, 'viewed'),
     count: countUnder(reading, value, 'count'),
     looks: valueUnder(value, 'looks') && quantitiesUnder(reading, value, 'looks', ['time']),
     watch: quantityUnder(reading, value, 'watch', ['time']),
     note: proseUnder(reading, value, 'note'),
-    node: value.kind === 'map' ? value : undefined,
   };
 }
 
@@ -76,6 +76,7 @@ function readObservation(reading: Reading, node: MapNode): ObservationCard | und
   const at = momentOf(reading, valueUnder(node, 'at'), 'time') ?? never;
   const observation: ObservationCard = {
     at,
+    headSpan: { start: node.start, end: Math.max(at.end, node.entries[0]?.key.end ?? 0) },
     sample: namedUnder(node, 'sample'),
     looks: wordsUnder(reading, node, 'look', lookWords),
     temperature: quantityUnder(reading, node, 'temperature', ['temperature']),
@@ -100,7 +101,6 @@ function readObservation(reading: Reading, node: MapNode): ObservationCard | und
     by: textUnder(node, 'by'),
     note: proseUnder(reading, node, 'note'),
     ended: proseUnder(reading, node, 'ended'),
-    node,
     start: node.start,
     end: node.end,
   };

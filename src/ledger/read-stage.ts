@@ -1,12 +1,11 @@
 /** Stages: what was weighed in which order, and how it was made. Trials, formulas and batches share them. */
 
-import { parseAmount } from '../calc/parse-amount.ts';
 import { roles } from '../reference/ingredient.ts';
 import { type ItemCard, type StageCard, type StepCard, stepWords } from './cards.ts';
 import { offer } from './nearest.ts';
 import {
+  amountOf,
   find,
-  findFault,
   momentOf,
   proseUnder,
   quantityUnder,
@@ -44,7 +43,6 @@ function readStage(reading: Reading, { key, value }: MapEntry): StageCard {
     weighs: quantityUnder(reading, value, 'weighs', ['mass']),
     keep: quantityUnder(reading, value, 'keep', ['time']),
     note: proseUnder(reading, value, 'note'),
-    node: value,
   };
 }
 
@@ -87,21 +85,17 @@ function readItem(reading: Reading, node: MapNode): ItemCard | undefined {
   const weighed = quantityUnder(reading, node, 'weighed', ['mass']);
   const note = proseUnder(reading, node, 'note');
   if (value.kind !== 'text') return undefined;
-  const amount = parseAmount(value.text);
-  if (!amount.ok) {
-    findFault(reading, amount.fault, value);
-    return undefined;
-  }
+  const amount = amountOf(reading, value);
+  if (!amount) return undefined;
   return {
     name: key.text,
     nameSpan: key,
-    amount: amount.value,
+    amount,
     amountSpan: value,
     weighed,
     lot: textUnder(node, 'lot'),
     role: wordUnder(node, 'role', roles),
     note,
-    node,
     start: node.start,
     end: node.end,
   };
@@ -124,7 +118,7 @@ function readProcess(reading: Reading, node: TreeNode | undefined): readonly Ste
   for (const item of node.items) {
     if (item.kind === 'text') {
       warnOfCutText(reading, item);
-      steps.push({ sentence: item.text, node: item });
+      steps.push({ sentence: item.text, node: { start: item.start, end: item.end } });
     } else if (item.kind === 'map') steps.push(readStep(reading, item));
   }
   return steps;
@@ -146,6 +140,6 @@ function readStep(reading: Reading, node: MapNode): StepCard {
     into: textUnder(node, 'into'),
     by: textUnder(node, 'by'),
     note: proseUnder(reading, node, 'note'),
-    node,
+    node: { start: node.start, end: node.end },
   };
 }

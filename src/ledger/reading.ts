@@ -1,9 +1,10 @@
 /** The small readers that all kinds of file share: a node to a text, an amount, a number, a time. */
 
 import { parseNumber } from '../calc/number.ts';
+import { parseAmount } from '../calc/parse-amount.ts';
 import { parseQuantity } from '../calc/parse-quantity.ts';
-import type { Dimension, Quantity } from '../calc/quantity.ts';
-import type { Fault, Problem } from '../problem.ts';
+import type { Amount, Dimension, Quantity } from '../calc/quantity.ts';
+import type { Fault, Parsed, Problem } from '../problem.ts';
 import type { Moment, Named } from './cards.ts';
 import { offer } from './nearest.ts';
 import type { LedgerDocument } from './parse.ts';
@@ -13,6 +14,9 @@ import { type Span, type TextNode, type TreeNode, valueUnder } from './tree.ts';
 
 /** What a reader needs to know besides the file. */
 export interface ReadSettings {
+  /** Amounts that were read already: the same ones stand in file after file. */
+  readonly amounts?: Map<string, Parsed<Amount>>;
+  readonly quantities?: Map<string, Parsed<Quantity>>;
   /** The zone of the bench; without it a time needs its offset. */
   readonly zone?: TimeZone | undefined;
 }
@@ -22,6 +26,8 @@ export interface Reading {
   readonly source: SourceText;
   readonly zone: TimeZone | undefined;
   readonly problems: Problem[];
+  readonly amounts: Map<string, Parsed<Amount>>;
+  readonly quantities: Map<string, Parsed<Quantity>>;
 }
 
 /** What a reader gives back. The card is absent where the file can't be read at all. */
@@ -34,6 +40,8 @@ export const startReading = (document: LedgerDocument, settings: ReadSettings): 
   source: document.source,
   zone: settings.zone,
   problems: [],
+  amounts: settings.amounts ?? new Map(),
+  quantities: settings.quantities ?? new Map(),
 });
 
 export const find = (reading: Reading, finding: Finding, span: Span): void => {
@@ -96,9 +104,22 @@ export function quantityOf(
   kinds: readonly Dimension[],
 ): Quantity | undefined {
   if (node?.kind !== 'text') return undefined;
-  const quantity = parseQuantity(node.text, kinds);
+  const key = `${kinds.join()} ${node.text}`;
+  const quantity = reading.quantities.get(key) ?? parseQuantity(node.text, kinds);
+  if (isSettled(quantity)) reading.quantities.set(key, quantity);
   if (quantity.ok) return quantity.value;
   findFault(reading, quantity.fault, node);
+  return undefined;
+}
+
+/** False while arithmetic in it waits to be worked out. */
+const isSettled = (read: Parsed<unknown>): boolean => read.ok || read.fault.code !== 'arithmetic-not-loaded';
+
+export function amountOf(reading: Reading, node: TextNode): Amount | undefined {
+  const amount = reading.amounts.get(node.text) ?? parseAmount(node.text);
+  if (isSettled(amount)) reading.amounts.set(node.text, amount);
+  if (amount.ok) return amount.value;
+  findFault(reading, amount.fault, node);
   return undefined;
 }
 

@@ -2,7 +2,9 @@
 
 import * as z from 'zod/mini';
 import { figureUnits, roles } from '../reference/ingredient.ts';
+import { fits, type Plan, planOf } from './schema-fit.ts';
 import { made, optionalText, stages, text, textOrTexts, texts } from './schema-made.ts';
+import type { TreeNode } from './tree.ts';
 
 const dropper = z.strictObject({
   drop: text,
@@ -153,6 +155,15 @@ export interface Misfit {
 }
 
 export type Shape = 'text' | 'list' | 'map';
+
+const plans = new Map<FileKind, Plan>();
+
+/** Whether a tree fits the shape of a kind of file; where not, `misfitsOf` says why. */
+export function fitsKind(kind: FileKind, root: TreeNode): boolean {
+  const plan = plans.get(kind) ?? planOf(schemas[kind]);
+  plans.set(kind, plan);
+  return fits(root, plan);
+}
 
 /** What does not fit the shape of a kind of file; `plain` holds texts, arrays and objects without prototype. */
 export function misfitsOf(kind: FileKind, plain: unknown): readonly Misfit[] {

@@ -4,7 +4,7 @@ import type { Problem } from '../problem.ts';
 import { offer } from './nearest.ts';
 import type { LedgerDocument } from './parse.ts';
 import { type Finding, problemAt } from './places.ts';
-import { type FileKind, keysAt, type Misfit, misfitsOf, type Shape } from './schema.ts';
+import { type FileKind, fitsKind, keysAt, type Misfit, misfitsOf, type Shape } from './schema.ts';
 import { gluedColonIn } from './slips.ts';
 import { entryOf, nodeAt, type Span, type Step, type TreeNode } from './tree.ts';
 
@@ -31,6 +31,7 @@ export function shapeProblems(document: LedgerDocument, kind: FileKind): readonl
   const { source, root } = document;
   if (root.kind === 'empty')
     return [problemAt(source, { ...emptyFile, hint: `begin with ${exampleOf(firstKeys[kind])}` }, root)];
+  if (fitsKind(kind, root)) return [];
   const found: Found[] = [];
   for (const misfit of misfitsOf(kind, plain(root)))
     found.push(...worded(document, kind, misfit, found.length));

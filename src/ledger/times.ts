@@ -20,12 +20,17 @@ const day = 24 * 60 * minute;
 
 /** A time zone by its IANA name; undefined where there is none of that name. */
 export function openTimeZone(name: string): TimeZone | undefined {
-  const format = formatOf(name);
-  if (!format) return undefined;
+  if (!isTimeZone(name)) return undefined;
+  let format: Intl.DateTimeFormat | undefined;
   const exact = new Map<number, number>();
   const offsetMinutes = (epochMilliseconds: number): number => {
     const known = exact.get(epochMilliseconds);
     if (known !== undefined) return known;
+    format ??= new Intl.DateTimeFormat('en-US', {
+      timeZone: name,
+      timeZoneName: 'longOffset',
+      year: 'numeric',
+    });
     const offset = readOffset(format.format(epochMilliseconds));
     exact.set(epochMilliseconds, offset);
     return offset;
@@ -33,12 +38,13 @@ export function openTimeZone(name: string): TimeZone | undefined {
   return { name, offsetMinutes };
 }
 
-function formatOf(name: string): Intl.DateTimeFormat | undefined {
-  if (!/^[A-Za-z]/u.test(name)) return undefined;
+/** Whether a name is that of a time zone. */
+export function isTimeZone(name: string): boolean {
+  if (!/^[A-Za-z]/u.test(name)) return false;
   try {
-    return new Intl.DateTimeFormat('en-US', { timeZone: name, timeZoneName: 'longOffset', year: 'numeric' });
+    return new Intl.DateTimeFormat('en-US', { timeZone: name }).resolvedOptions().timeZone !== '';
   } catch {
-    return undefined;
+    return false;
   }
 }
 
@@ -66,19 +72,20 @@ const shape =
 export function readTime(text: string, zone: TimeZone | undefined): Parsed<ReadTime> {
   const match = shape.exec(text);
   if (!match) return notATime(text);
-  const [, year, month, date, hour, minutes, seconds = '0', fraction = '0', offset] = match;
-  const midnight = Date.UTC(Number(year), Number(month) - 1, Number(date));
+  const hour = match[4];
+  const offset = match[8];
+  const midnight = Date.UTC(Number(match[1]), Number(match[2]) - 1, Number(match[3]));
   const real = new Date(midnight);
-  if (real.getUTCDate() !== Number(date) || real.getUTCMonth() !== Number(month) - 1)
+  if (real.getUTCDate() !== Number(match[3]) || real.getUTCMonth() !== Number(match[2]) - 1)
     return refused('bad-time', `there is no day ${text.slice(0, 10)}`, 'write a day that the calendar has');
   if (hour === undefined) {
     const start = zone ? localInstant(midnight, zone) : midnight;
     return parsed({ epochMilliseconds: start ?? midnight, isDay: true });
   }
-  if (Number(hour) > 23 || Number(minutes) > 59 || Number(seconds) > 59)
+  if (Number(hour) > 23 || Number(match[5]) > 59 || Number(match[6] ?? 0) > 59)
     return refused('bad-time', `"${text}" has no such hour`, 'hours run from 00:00 to 23:59');
-  const ofDay = (Number(hour) * 60 + Number(minutes)) * minute + Number(seconds) * 1000;
-  const local = midnight + ofDay + Math.floor(Number(`0.${fraction}`) * 1000);
+  const ofDay = (Number(hour) * 60 + Number(match[5])) * minute + Number(match[6] ?? 0) * 1000;
+  const local = midnight + ofDay + (match[7] === undefined ? 0 : Math.floor(Number(`0.${match[7]}`) * 1000));
   if (offset !== undefined) return withOffset(text, local, offset);
   return inZone(text, local, zone);
 }
