@@ -86,5 +86,19 @@ export function insertLines(text: string, offset: number, lines: readonly string
   return { start: offset, end: offset, text: isOpen ? newline + body : body };
 }
 
+/**
+ * The ways of putting lines at one of these places, best first. `isSpaced`: below a blank line, unless a
+ * blank line would be read as part of the text above.
+ */
+export function insertBelow(
+  text: string,
+  places: readonly number[],
+  lines: readonly string[],
+  isSpaced: boolean,
+): readonly Splice[] {
+  const layouts = isSpaced ? [['', ...lines], lines] : [lines];
+  return layouts.flatMap((layout) => places.map((place) => insertLines(text, place, layout)));
+}
+
 export const spliced = (text: string, { start, end, text: written }: Splice): string =>
   text.slice(0, start) + written + text.slice(end);

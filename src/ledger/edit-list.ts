@@ -7,6 +7,7 @@ import {
   beforeBlock,
   columnOf,
   hasBlankAbove,
+  insertBelow,
   insertLines,
   lineEnd,
   lineStart,
@@ -72,10 +73,10 @@ function intoBlock(page: Page, list: ListNode, facts: readonly Fact[], position:
     const place = position === 0 ? lineStart(page.text, dash) : beforeBlock(page.text, dash);
     return [insertLines(page.text, place, isSpaced ? [...lines, ''] : lines)];
   }
-  const ends = [lastOffset(page, list), lastOffset(page, list, true)];
-  return ends.map((end) =>
-    insertLines(page.text, afterBlock(page.text, end, column), isSpaced ? ['', ...lines] : lines),
+  const places = [lastOffset(page, list), lastOffset(page, list, true)].map((end) =>
+    afterBlock(page.text, end, column),
   );
+  return insertBelow(page.text, places, lines, isSpaced);
 }
 
 /** An entry into a list in brackets, on a line of its own where the others have one. */

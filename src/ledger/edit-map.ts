@@ -8,6 +8,7 @@ import {
   columnOf,
   contentEnd,
   hasBlankAbove,
+  insertBelow,
   insertLines,
   newlineOf,
   type Splice,
@@ -48,11 +49,7 @@ export function newKey(page: Page, { key, lines, value, before }: NewKey): Propo
   }
   const last = root.entries.length > 1 ? root.entries.at(-1) : undefined;
   const isSpaced = last !== undefined && hasBlankAbove(text, beforeBlock(text, last.key.start));
-  const places = [contentEnd(text), text.length];
-  return {
-    ways: places.map((place) => insertLines(text, place, isSpaced ? ['', ...written] : written)),
-    expected,
-  };
+  return { ways: insertBelow(text, [contentEnd(text), text.length], written, isSpaced), expected };
 }
 
 const isInFlow = (page: Page, path: Path): boolean =>
