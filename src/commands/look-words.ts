@@ -17,16 +17,11 @@ export function readLooks(texts: readonly string[]): TypedLooks {
     .filter((word) => word !== '');
   const known = words.flatMap((word) => looks.find((look) => look === word) ?? []);
   const unknown = words.filter((word) => !looks.some((look) => look === word));
-  return {
-    looks: [...new Set(known)],
-    faults: [
-      ...unknown.map(notALook),
-      ...(words.length === 0
-        ? [{ code: 'empty', message: 'no look is given', hint: `say ${looks.join(', ')}` }]
-        : []),
-    ],
-  };
+  const isEmpty = words.length === 0;
+  return { looks: [...new Set(known)], faults: [...unknown.map(notALook), ...(isEmpty ? [noLook] : [])] };
 }
+
+const noLook: Fault = { code: 'empty', message: 'nothing stands there', hint: `say ${looks.join(', ')}` };
 
 function notALook(word: string): Fault {
   const [near] = nearestNames(word, looks, 1);

@@ -3,10 +3,9 @@
 import { parseNumber } from '../calc/number.ts';
 import { parseQuantity } from '../calc/parse-quantity.ts';
 import type { Dimension } from '../calc/quantity.ts';
-import { looks } from '../ledger/cards.ts';
 import type { Fact } from '../ledger/fact-text.ts';
 import type { Fault, Problem } from '../problem.ts';
-import { nearestNames } from '../reference/name.ts';
+import { readLooks } from './look-words.ts';
 import type { ObservedFact } from './observation-options.ts';
 
 /** The facts of one option; what is wrong with them goes to the problems. */
@@ -54,23 +53,10 @@ function faultOf(text: string, { accepts, unit, words }: ObservedFact): Fault | 
 
 /** `--look clear --look ring` and `--look "clear, ring"` are one fact. */
 function lookFact(texts: readonly string[], problems: Problem[]): readonly Fact[] {
-  const words = texts
-    .flatMap((text) => text.split(','))
-    .map((word) => word.trim().toLowerCase())
-    .filter((word) => word !== '');
-  if (words.length === 0) problems.push(optionProblem('look', emptyFault));
-  for (const word of words) {
-    if (looks.some((look) => look === word)) continue;
-    const near = nearestNames(word, looks, 1);
-    problems.push(
-      optionProblem('look', {
-        code: 'unknown-look',
-        message: `"${word}" is not a look`,
-        hint: near.length > 0 ? `did you mean ${near[0]}?` : `say ${looks.join(', ')}`,
-      }),
-    );
-  }
-  return [['look', words.join(', ')]];
+  const { looks, faults } = readLooks(texts);
+  for (const fault of faults)
+    problems.push(optionProblem('look', fault.code === 'empty' ? emptyFault : fault));
+  return [['look', looks.join(', ')]];
 }
 
 function tasteFact(texts: readonly string[], problems: Problem[]): readonly Fact[] {

@@ -71,7 +71,7 @@ export const observedFacts: readonly ObservedFact[] = [
   { name: 'smell', placeholder: 'TEXT', help: 'in your own words' },
   { name: 'colour', placeholder: 'TEXT', help: 'in your own words' },
   { name: 'viewed', placeholder: 'HOW', help: 'against what, in which light' },
-  { name: 'photo', placeholder: 'FILE', help: 'a picture, by its path inside the ledger' },
+  { name: 'photo', placeholder: 'FILE', help: 'a picture; copied into photos/ unless it is in the ledger' },
   { name: 'by', placeholder: 'WHO', help: 'who looked' },
   { name: 'note', placeholder: 'TEXT', help: 'anything else' },
   { name: 'ended', placeholder: 'WHY', help: 'why looking stops: spilled, drunk, mould …' },

@@ -1,42 +1,58 @@
 import type { Io } from '../io.ts';
-import type { BenchCard, SampleCard } from '../ledger/cards.ts';
+import type { BenchCard, SampleCard, TrialCard } from '../ledger/cards.ts';
 import type { Fact } from '../ledger/fact-text.ts';
 import { addObservation } from '../ledger/observations-edit.ts';
 import { isSameName } from '../ledger/stage-name.ts';
 import { readTime } from '../ledger/times.ts';
-import { readTypedTime } from '../ledger/typed-time.ts';
+import type { TypedTime } from '../ledger/typed-time.ts';
 import { envelope } from '../output/answer-json.ts';
 import { fail, type Problem, ProblemError } from '../problem.ts';
-import { nearestNames } from '../reference/name.ts';
 import { withArithmetic } from './calculate.ts';
 import { type Call, type Outcome, optionValue } from './command.ts';
 import { changedLines, landHere, textNow } from './land-text.ts';
+import { problemOf } from './look-entry.ts';
+import { beforeMadeProblem, chooseSample, endProblem, sampleFacts } from './look-sample.ts';
+import { readLookTime } from './look-time.ts';
 import { factOf, optionProblem } from './observation-facts.ts';
 import { observedFacts } from './observation-options.ts';
 import { type Here, type OpenedTrial, openHere, openTrialNamed } from './open-ledger.ts';
+import { dropPhoto, findPhoto, type Photo, photoNote, takePhoto } from './photo.ts';
 
 /** What was seen, ready to be written. */
-export interface Seen {
+interface Seen {
+  readonly at: TypedTime;
+  readonly sample: SampleCard;
   readonly facts: readonly Fact[];
-  readonly atEpoch: number;
 }
 
 export async function runObserve(call: Call, io: Io): Promise<Outcome> {
   const here = await openHere(io);
   const trial = await openTrialNamed(here, io, call.words[0] ?? '');
-  const seen = await withArithmetic(() => seenIn(call, trial.card.samples, here, io));
-  const written = await writeSeen({ call, io, here, trial, seen });
+  const seen = await withArithmetic(() => seenIn(call, trial.card, here, io));
+  const photo = await photoOf({ call, io, here, trial, seen });
+  const written = await writeSeen({ call, io, here, trial, seen, photo });
+  const taken = written.photo;
   return {
     exitCode: 0,
     page: written.diff.length > 0 ? [{ kind: 'lines', lines: written.diff }] : [],
     json: envelope({
       schema: 'observe@1',
       given: { trial: trial.card.number },
-      found: { file: trial.file, line: written.line, state: written.state },
+      found: {
+        ...{ file: trial.file, line: written.line, state: written.state },
+        ...(taken ? { photo: taken.path, photoSize: { value: taken.sizeBytes, unit: 'bytes' } } : {}),
+      },
     }),
     problems: warnings(call, here.bench),
-    notes: [written.note],
+    notes: [...(taken ? [photoNote(taken, call.flags.has('dry-run'))] : []), written.note],
   };
+}
+
+async function photoOf({ call, io, here, trial, seen }: Writing): Promise<Photo | undefined> {
+  const typed = optionValue(call, 'photo')?.trim();
+  if (typed === undefined) return undefined;
+  const { at, sample } = seen;
+  return findPhoto({ typed, here, io, trial: trial.card.number, sample: sample.name, at: at.written });
 }
 
 interface Writing {
@@ -45,10 +61,12 @@ interface Writing {
   readonly here: Here;
   readonly trial: OpenedTrial;
   readonly seen: Seen;
+  readonly photo?: Photo | undefined;
 }
 
-async function writeSeen({ call, io, here, trial, seen }: Writing) {
+async function writeSeen({ call, io, here, trial, seen, photo: found }: Writing) {
   const isDry = call.flags.has('dry-run');
+  let photo = found;
   const { file } = trial;
   let line = 0;
   let state = 'unchanged';
@@ -56,25 +74,46 @@ async function writeSeen({ call, io, here, trial, seen }: Writing) {
   const make = async () => {
     const before = textNow(here.root, file, io);
     const added = addObservation(file, before, {
-      ...seen,
+      facts: seen.facts.map((fact) => (fact[0] === 'photo' && photo ? ['photo', photo.path] : fact)),
+      atEpoch: seen.at.epochMilliseconds,
       timeOf: (text) => timeOf(text, here),
       firstSample: trial.card.samples[0]?.name ?? '',
     });
     if (!added.ok) throw new ProblemError(added.problems);
     line = added.line;
     state = added.state ?? 'added';
+    const refusal = state === 'added' ? refusalOf(trial, seen) : undefined;
+    if (refusal) throw new ProblemError([refusal]);
     diff = changedLines(before, added.text);
     return state === 'unchanged' ? [] : [{ path: file, before, after: added.text }];
   };
-  if (isDry) await make();
-  else await landHere(here.root, call, io, make);
+  // Tried first, so that no picture is copied for what is refused.
+  await make();
+  if (!isDry) {
+    photo = photo && (await takePhoto(photo));
+    try {
+      await landHere(here.root, call, io, make);
+    } catch (thrown) {
+      if (photo) await dropPhoto(photo);
+      throw thrown;
+    }
+  }
   const note =
     state === 'unchanged'
       ? `${file}:${line} says so already; nothing written`
       : isDry
         ? `would write ${file}:${line}`
         : `wrote ${file}:${line}`;
-  return { line, state, diff, note };
+  return { line, state, diff, note, photo };
+}
+
+/** A look, or a second ending, of what has ended; anything before it was made. */
+function refusalOf(trial: OpenedTrial, { at, sample, facts }: Seen): Problem | undefined {
+  const isLook = facts.some(([key]) => key === 'look' || key === 'ended');
+  return (
+    beforeMadeProblem(trial.card, sample, at) ??
+    (isLook ? endProblem(trial, sample, at.epochMilliseconds) : undefined)
+  );
 }
 
 function timeOf(text: string, here: Here): number | undefined {
@@ -83,66 +122,29 @@ function timeOf(text: string, here: Here): number | undefined {
 }
 
 /** The facts that were typed, each read as the file would read it; every fault at once. */
-function seenIn(call: Call, samples: readonly SampleCard[], here: Here, io: Io): Seen {
-  const now = { epochMilliseconds: io.now(), zone: here.settings.zone };
-  const typedAt = optionValue(call, 'at');
-  const at = readTypedTime(typedAt ?? isoNow(io), now);
+function seenIn(call: Call, card: TrialCard, here: Here, io: Io): Seen {
+  const at = readLookTime(optionValue(call, 'at'), here, io);
+  const sample = chooseSample(card, optionValue(call, 'sample'));
   const problems: Problem[] = at.ok ? [] : [optionProblem('at', at.fault)];
-  if (at.ok && at.value.epochMilliseconds > io.now() + 60_000) {
-    problems.push(
-      optionProblem('at', {
-        code: 'in-the-future',
-        message: `${at.value.written} has not come yet`,
-        hint: 'type the time of the look',
-      }),
-    );
-  }
-  const sample = sampleFact(optionValue(call, 'sample'), samples, problems);
+  if (!sample.ok) problems.push(problemOf(sample.fault));
   const facts: Fact[] = [];
   for (const fact of observedFacts) {
     const texts = call.values[fact.name] ?? [];
     if (texts.length > 0) facts.push(...factOf(fact, texts, problems));
   }
   if (problems.length > 0) throw new ProblemError(problems);
-  if (!at.ok) throw new Error('a time was neither read nor refused');
+  if (!at.ok || !sample.ok) throw new Error('a fault was seen and not told');
   if (facts.length === 0)
     return fail(
       'missing',
       'nothing is said about it',
       'give --look clear, --note "…", or a reading; see neckring observe --help',
     );
-  return { facts: [['at', at.value.written], ...sample, ...facts], atEpoch: at.value.epochMilliseconds };
-}
-
-const isoNow = (io: Io): string => new Date(Math.floor(io.now() / 60_000) * 60_000).toISOString();
-
-function sampleFact(
-  typed: string | undefined,
-  samples: readonly SampleCard[],
-  problems: Problem[],
-): readonly Fact[] {
-  const names = samples.map((sample) => sample.name);
-  if (typed === undefined) {
-    if (samples.length > 1) {
-      problems.push({
-        code: 'which-sample',
-        severity: 'error',
-        message: `there are ${samples.length} samples: ${names.join(', ')}`,
-        hint: `say which with --sample "${names[0]}"`,
-      });
-    }
-    return [];
-  }
-  const sample = samples.find((one) => isSameName(one.name, typed));
-  if (sample) return samples.length === 1 ? [] : [['sample', sample.name]];
-  const near = nearestNames(typed, names, 2);
-  problems.push({
-    code: 'unknown-sample',
-    severity: 'error',
-    message: `--sample: there is no sample "${typed}"`,
-    hint: `name one of ${(near.length > 0 ? near : names).join(', ')}`,
-  });
-  return [];
+  return {
+    at: at.value,
+    sample: sample.value,
+    facts: [['at', at.value.written], ...sampleFacts(card, sample.value), ...facts],
+  };
 }
 
 /** Words that the bench does not list are written and mentioned. */

@@ -1,6 +1,6 @@
 /** The texts of new files: the only ones that the tool lays out itself. */
 
-import { factLines, type Fact } from './fact-text.ts';
+import { type Fact, factLines } from './fact-text.ts';
 
 export interface NewTrial {
   readonly number: number;
@@ -21,15 +21,19 @@ export function newTrialText({ number, facts, copied }: NewTrial): string {
   return `${factLines([['trial', String(number)], ...facts], 0).join('\n')}\n${copied ?? emptyStages}`;
 }
 
-/** `0014-orange-1-to-3.yaml`: the number, then the plain letters and digits of the title. */
-export function trialFileName(number: number, title: string | undefined): string {
-  const words = (title ?? '')
+/** The plain letters and digits of a text, as the name of a file: `cold-glass`. */
+export const nameWords = (text: string): string =>
+  text
     .normalize('NFKD')
     .toLowerCase()
     .replace(/\p{M}/gu, '')
     .replace(/[^\p{L}\p{N}]+/gu, '-')
     .slice(0, 48)
     .replace(/^-|-$/g, '');
+
+/** `0014-orange-1-to-3.yaml`: the number, then the plain letters and digits of the title. */
+export function trialFileName(number: number, title: string | undefined): string {
+  const words = nameWords(title ?? '');
   return `${String(number).padStart(4, '0')}${words === '' ? '' : `-${words}`}.yaml`;
 }
 

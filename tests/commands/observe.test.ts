@@ -88,7 +88,7 @@ describe('observe: what can be said', () => {
     [['--blind', 'perhaps'], '--blind: '],
     [['--note'], '--note needs a value'],
     [[], 'nothing is said about it; give --look clear'],
-    [['--sample', 'glass', '--look', 'clear'], '--sample: there is no sample "glass"'],
+    [['--sample', 'glass', '--look', 'clear'], '--sample: trial 1 has no sample "glass"'],
   ])('refuses %j and writes nothing', async (words, message) => {
     const folder = await trialLedger(plainTrial);
     const ran = await observe(folder, words);
@@ -239,10 +239,10 @@ describe('observe: where it goes', () => {
     const unsaid = await neckring(look, { folder, now });
     expect([unsaid.code, unsaid.err]).toEqual([
       2,
-      'there are 2 samples: warm glass, cold glass; say which with --sample "warm glass"\n',
+      'trial 17 has 2 samples: warm glass, cold glass; say which with --sample "warm glass"\n',
     ]);
     const near = await neckring([...look, '--sample', 'cold glas'], { folder, now });
-    expect(near.err).toContain('--sample: there is no sample "cold glas"; name one of cold glass');
+    expect(near.err).toContain('--sample: trial 17 has no sample "cold glas"; did you mean "cold glass"?');
     expect(await readIn(folder, 'trials/0017-orange-cardamom-drink.yaml')).toBe(before);
     expect((await neckring([...look, '--sample', 'Cold  GLASS'], { folder, now })).code).toBe(0);
     expect(await readIn(folder, 'trials/0017-orange-cardamom-drink.yaml')).toContain(
