@@ -1,2 +1,2 @@
 #!/usr/bin/env node
-require('../dist/main.cjs').main();
+require('./load-bundle.js').load('main.cjs').main();

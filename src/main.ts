@@ -1,6 +1,5 @@
 /** The process: streams, clock and folder become the port, the exit code goes back. */
 
-import { createInterface } from 'node:readline';
 import { run } from './cli.ts';
 import type { Io } from './io.ts';
 
@@ -29,7 +28,9 @@ function quietOnClosedPipe(error: NodeJS.ErrnoException): void {
   process.exit(0);
 }
 
-function ask(question: string): Promise<string | undefined> {
+async function ask(question: string): Promise<string | undefined> {
+  // Loaded only where something is asked: it takes as long as a small command.
+  const { createInterface } = await import('node:readline');
   return new Promise((resolve) => {
     const reader = createInterface({ input: process.stdin, output: process.stdout });
     let answer: string | undefined;
