@@ -1,5 +1,6 @@
 import { isAbsolute, relative, resolve, sep } from 'node:path';
 import type { Io } from '../io.ts';
+import { checkUsedStages } from '../ledger/check-used-stages.ts';
 import { checkLedger, limitPerFile } from '../ledger/checks.ts';
 import { readLedger } from '../ledger/folder.ts';
 import { envelope, problemJson } from '../output/answer-json.ts';
@@ -7,13 +8,16 @@ import type { Block } from '../output/view.ts';
 import { fail, type Problem } from '../problem.ts';
 import type { Call, Outcome } from './command.ts';
 import { readPort, requireRoot } from './open-ledger.ts';
-import { checkStaleResults } from './stale-results.ts';
+import { checkStaleResults, staleResults } from './stale-results.ts';
 
 export async function runCheck(call: Call, io: Io): Promise<Outcome> {
   const root = await requireRoot(io);
   const { ingredients } = await import('../reference/library.ts');
   const ledger = await readLedger(root, readPort(io));
-  const all = checkLedger(ledger, ingredients, [checkStaleResults]);
+  const all = checkLedger(ledger, ingredients, [
+    checkStaleResults,
+    checkUsedStages((trial, sources) => staleResults(trial, { sources, book: sources.book })),
+  ]);
   const asked = call.words.map((word) => insideLedger(word, root, io, [...ledger.documents.keys()]));
   const problems =
     asked.length === 0

@@ -70,3 +70,7 @@ export const dryRunOption: OptionSpec = {
   name: 'dry-run',
   help: 'show what would be written and write nothing',
 };
+export const yesOption: OptionSpec = {
+  name: 'yes',
+  help: 'go on although a serving holds more than 200 mg of caffeine',
+};

@@ -1,6 +1,6 @@
 /** The words of the commands that work on a ledger; what they do is loaded with the ledger itself. */
 
-import { type CommandSpec, dryRunOption, explainOption, jsonOption, type Run } from './command.ts';
+import { type CommandSpec, dryRunOption, explainOption, jsonOption, type Run, yesOption } from './command.ts';
 import { observationOptions } from './observation-options.ts';
 
 type Ledger = typeof import('./with-ledger.ts');
@@ -122,7 +122,7 @@ export const ledgerCommands: readonly CommandSpec[] = [
       'Shows each answer, says which calculators do not apply and why, and appends what is new under results.',
     group: 'Ledger',
     words: [{ name: 'TRIAL', help: 'its number or its file', many: true, required: true }],
-    options: [dryRunOption, explainOption, jsonOption],
+    options: [dryRunOption, yesOption, explainOption, jsonOption],
     examples: [
       { line: 'reckon 13', says: 'all answers for trial 13' },
       { line: 'reckon 13 17 --dry-run', says: 'what would be written' },

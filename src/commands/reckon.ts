@@ -1,18 +1,21 @@
+import type { Caution } from '../calc/answer.ts';
 import type { Calculator, FiledAnswer } from '../calc/calculator.ts';
 import type { Io } from '../io.ts';
 import { addResult, type NewResult } from '../ledger/results-edit.ts';
 import { writtenTime } from '../ledger/typed-time.ts';
 import { answerJson, envelope } from '../output/answer-json.ts';
-import { answerPage } from '../output/answer-page.ts';
+import { answerPage, cautionBlocks } from '../output/answer-page.ts';
 import type { Block, Page } from '../output/view.ts';
 import { type Problem, ProblemError } from '../problem.ts';
 import type { Source } from '../reference/sources.ts';
+import { askAboutCaffeine } from './caffeine-gate.ts';
 import type { Call, Outcome } from './command.ts';
 import { changedLines, landHere, textNow } from './land-text.ts';
 import { bookOf } from './ledger-book.ts';
 import { type Here, type OpenedTrial, openHere, openTrialNamed } from './open-ledger.ts';
 import { markOf, type Reckoned, type Reckoning, reckonTrial } from './reckoned.ts';
 import { figureFacts, givenFacts } from './result-facts.ts';
+import { trialCautions } from './trial-cautions.ts';
 import { pictureOf } from './trial-picture.ts';
 import { wordSources } from './worded-sources.ts';
 
@@ -26,11 +29,15 @@ export async function runReckon(call: Call, io: Io): Promise<Outcome> {
     readonly trial: OpenedTrial;
     readonly reckoning: Reckoning;
     readonly warnings: readonly Problem[];
+    readonly cautions: readonly Caution[];
   }[] = [];
   for (const word of call.words) {
     const trial = await openTrialNamed(here, io, word);
     const { picture, warnings } = await pictureOf(here, trial, book);
-    all.push({ trial, warnings, reckoning: reckonTrial(picture, book) });
+    const reckoning = reckonTrial(picture, book);
+    const { cautions, gate } = await trialCautions(here, trial, { book, mixture: picture.mixture });
+    await askAboutCaffeine(call, io, gate);
+    all.push({ trial, warnings, reckoning, cautions: notYetSaid(cautions, reckoning) });
   }
   const isDry = call.flags.has('dry-run');
   const written = await writeResults({
@@ -46,14 +53,18 @@ export async function runReckon(call: Call, io: Io): Promise<Outcome> {
   return {
     exitCode: 0,
     page: all
-      .flatMap(({ trial, reckoning }) => trialPage(trial, reckoning, sources, call.flags.has('explain')))
+      .flatMap(({ trial, reckoning, cautions }) => [
+        ...trialPage(trial, reckoning, sources, call.flags.has('explain')),
+        ...cautionBlocks(cautions),
+      ])
       .concat(diffBlocks(written, isDry)),
     json: envelope({
       schema: 'reckon@1',
       given: { trials: all.map(({ trial }) => trial.card.number) },
       found: {
-        trials: all.map(({ trial, reckoning }) => ({
+        trials: all.map(({ trial, reckoning, cautions }) => ({
           trial: trial.card.number,
+          cautions,
           answers: reckoning.answers.map(({ filed }) => ({
             ...answerJson(wordSources(filed.answer, sources)),
             stage: filed.stage ?? '',
@@ -64,11 +75,18 @@ export async function runReckon(call: Call, io: Io): Promise<Outcome> {
           })),
         })),
       },
+      cautions: all.flatMap(({ cautions }) => cautions),
     }),
     problems: all.flatMap(({ warnings }) => warnings),
     notes: notesOf(written, isDry),
   };
 }
+
+/** A question that an answer asks already is not asked again. */
+const notYetSaid = (cautions: readonly Caution[], { answers }: Reckoning): readonly Caution[] => {
+  const said = new Set(answers.flatMap(({ filed }) => filed.answer.cautions.map(({ code }) => code)));
+  return cautions.filter(({ code }) => !(code.startsWith('slip-') && said.has(code)));
+};
 
 /** `--record`: answers of a quick command into a trial. `typed` is what was typed over the trial. */
 export async function recordAnswers(recording: {

@@ -1,7 +1,8 @@
+import type { Book } from '../calc/book.ts';
 import type { Mixture } from '../calc/mixture/picture.ts';
 import type { Io } from '../io.ts';
 import { envelope } from '../output/answer-json.ts';
-import { closingCaution } from '../output/answer-page.ts';
+import { cautionBlocks, closingCaution } from '../output/answer-page.ts';
 import type { Page } from '../output/view.ts';
 import { isProblemError, type Problem } from '../problem.ts';
 import type { Call, Outcome } from './command.ts';
@@ -10,20 +11,28 @@ import { type Here, type OpenedTrial, openHere, openTrialNamed } from './open-le
 import { mixtureJson, trialJson } from './show-json.ts';
 import { headBlocks, observationBlocks, resultBlocks } from './show-record.ts';
 import { drinkBlocks, stageBlocks } from './show-stages.ts';
+import { usedBlocks, usedJson } from './show-used.ts';
+import { trialCautions } from './trial-cautions.ts';
 import { pictureOf } from './trial-picture.ts';
 
 export async function runShow(call: Call, io: Io): Promise<Outcome> {
   const here = await openHere(io);
   const trial = await openTrialNamed(here, io, call.words[0] ?? '');
-  const { mixture, problems } = await mixtureOf(here, trial);
+  const { mixture, book, problems } = await mixtureOf(here, trial);
   const { card } = trial;
+  const around = book ? await trialCautions(here, trial, { book, mixture }) : undefined;
+  const cautions = around?.cautions ?? [];
   const page: Page = [
     ...headBlocks(card, here),
     ...card.stages.flatMap((stage) => stageBlocks(stage, mixture)),
+    ...usedBlocks(around?.used ?? []),
     ...drinkBlocks(mixture),
-    ...observationBlocks(card),
+    ...observationBlocks(card, here.bench.tastes),
     ...resultBlocks(card),
-    ...(card.results.length > 0 ? [{ kind: 'text', text: closingCaution, tone: 'faint' } as const] : []),
+    ...cautionBlocks(cautions),
+    ...(card.results.length > 0 && cautions.length === 0
+      ? [{ kind: 'text', text: closingCaution, tone: 'faint' } as const]
+      : []),
   ];
   return {
     exitCode: 0,
@@ -31,7 +40,8 @@ export async function runShow(call: Call, io: Io): Promise<Outcome> {
     json: envelope({
       schema: 'show@1',
       given: { trial: card.number },
-      found: { ...trialJson(trial), ...mixtureJson(mixture) },
+      found: { ...trialJson(trial), ...usedJson(around?.used ?? []), ...mixtureJson(mixture) },
+      cautions,
       problems,
     }),
     problems,
@@ -39,15 +49,21 @@ export async function runShow(call: Call, io: Io): Promise<Outcome> {
 }
 
 /** A trial that can't be solved is still shown, with what is wrong with it. */
-async function mixtureOf(
-  here: Here,
-  trial: OpenedTrial,
-): Promise<{ readonly mixture: Mixture | undefined; readonly problems: readonly Problem[] }> {
+async function mixtureOf(here: Here, trial: OpenedTrial): Promise<Solved> {
+  let book: Book | undefined;
   try {
-    const { picture, warnings } = await pictureOf(here, trial, await bookOf(here));
-    return { mixture: picture.mixture, problems: warnings };
+    book = await bookOf(here);
+    const { picture, warnings } = await pictureOf(here, trial, book);
+    return { mixture: picture.mixture, book, problems: warnings };
   } catch (thrown) {
     if (!isProblemError(thrown)) throw thrown;
-    return { mixture: undefined, problems: thrown.problems };
+    return { mixture: undefined, book, problems: thrown.problems };
   }
+}
+
+interface Solved {
+  readonly mixture: Mixture | undefined;
+  /** Undefined where the person's own book can't be read. */
+  readonly book: Book | undefined;
+  readonly problems: readonly Problem[];
 }

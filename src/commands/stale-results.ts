@@ -1,5 +1,6 @@
 /** Results in trials that today's calculators, figures and amounts would not give any more. */
 
+import type { Book } from '../calc/book.ts';
 import type { TrialPicture } from '../calc/calculator.ts';
 import { calculators } from '../calc/calculators/index.ts';
 import type { ResultCard, TrialCard } from '../ledger/cards.ts';
@@ -11,26 +12,34 @@ import { isProblemError, type Problem } from '../problem.ts';
 import { markOf } from './reckoned.ts';
 
 export const checkStaleResults: Check = (context) =>
-  context.ledger.trials.flatMap((trial) =>
-    trial.results.length === 0 || !trial.isSound ? [] : staleIn(trial, context),
-  );
+  context.ledger.trials.flatMap((trial) => staleIn(trial, context));
 
 function staleIn(trial: TrialCard, context: CheckContext): readonly Problem[] {
-  const { mixture } = resolveTrial(trial, context.sources);
-  if (!mixture) return [];
-  const dropGrams = context.ledger.bench?.drop?.massGrams;
-  const alkalinity = context.ledger.bench?.water.alkalinity;
-  const picture: TrialPicture = { number: trial.number, mixture, dropGrams, alkalinity };
-  return latest(trial.results).flatMap((result) => {
-    const marks = marksToday(result, picture, context);
-    if (!marks || result.of === undefined || marks.includes(result.of)) return [];
+  return staleResults(trial, context).map((result) => {
     const finding = {
       code: 'stale-result',
       severity: 'warning',
       message: `this ${result.calculator} answer is no longer what the trial comes to`,
       hint: `neckring reckon ${trial.number} writes today's beside it`,
     } as const;
-    return [found(context, trial, finding, valueUnder(result.node, 'of') ?? result)];
+    return found(context, trial, finding, valueUnder(result.node, 'of') ?? result);
+  });
+}
+
+/** The results of a trial that it would not give today. */
+export function staleResults(
+  trial: TrialCard,
+  { sources, book }: Pick<CheckContext, 'sources' | 'book'>,
+): readonly ResultCard[] {
+  if (trial.results.length === 0 || !trial.isSound) return [];
+  const { mixture } = resolveTrial(trial, sources);
+  if (!mixture) return [];
+  const dropGrams = sources.bench?.drop?.massGrams;
+  const alkalinity = sources.bench?.water.alkalinity;
+  const picture: TrialPicture = { number: trial.number, mixture, dropGrams, alkalinity };
+  return latest(trial.results).filter((result) => {
+    const marks = marksToday(result, picture, book);
+    return marks !== undefined && result.of !== undefined && !marks.includes(result.of);
   });
 }
 
@@ -59,11 +68,7 @@ export function typedOf(result: ResultCard): Readonly<Record<string, readonly st
 }
 
 /** The marks that the calculator gives today; undefined where the calculator is not known. */
-function marksToday(
-  result: ResultCard,
-  picture: TrialPicture,
-  { book }: CheckContext,
-): readonly string[] | undefined {
+function marksToday(result: ResultCard, picture: TrialPicture, book: Book): readonly string[] | undefined {
   const calculator = calculators.find((one) => one.name === result.calculator);
   if (!calculator) return undefined;
   const typed = typedOf(result);

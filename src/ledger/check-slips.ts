@@ -69,7 +69,8 @@ function changedAmounts(card: StagedCard, sources: Sources): readonly PlacedCaut
   const earlier = number === undefined ? undefined : sources.trialOf(number);
   if (!earlier || earlier === card) return [];
   const from = `trial ${earlier.number}`;
-  const [now, before] = [comparedStages(card.stages), comparedStages(earlier.stages)];
+  const { book } = sources;
+  const [now, before] = [comparedStages(card.stages, book), comparedStages(earlier.stages, book)];
   const typed = factorSlips({ now, before, from });
   const others = differInKind(now, before);
   const [mixture, was] = others.length > 0 ? [mixtureOf(card, sources), mixtureOf(earlier, sources)] : [];

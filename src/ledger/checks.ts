@@ -7,7 +7,9 @@ import type { TrialCard } from './cards.ts';
 import type { Check } from './check.ts';
 import { checkLinks, checkPhotos } from './check-links.ts';
 import { checkDuplicates, checkFileNames } from './check-numbers.ts';
+import { checkProcess } from './check-process.ts';
 import { checkMadeTimes, checkSamples, checkTimes, checkWords } from './check-samples.ts';
+import { checkSlips } from './check-slips.ts';
 import { checkMixtures, checkStageNames } from './check-stages.ts';
 import { ingredientsFile } from './folder.ts';
 import type { Ledger } from './ledger.ts';
@@ -24,6 +26,8 @@ export const checks: readonly Check[] = [
   checkPhotos,
   checkStageNames,
   checkMixtures,
+  checkProcess,
+  checkSlips,
   checkSamples,
   checkTimes,
   checkMadeTimes,

@@ -1,17 +1,28 @@
 /** The stages of a file as they are laid beside those of another, amount by amount. */
 
+import type { Book } from '../calc/book.ts';
 import { type ComparedStage, typedMeasure } from '../calc/slip-guard/factor-slips.ts';
 import type { StageCard } from './cards.ts';
-import { isSameName } from './stage-name.ts';
+import { isSameName, otherStageOf } from './stage-name.ts';
 
-export const comparedStages = (stages: readonly StageCard[]): readonly ComparedStage[] =>
+export const comparedStages = (stages: readonly StageCard[], book: Book): readonly ComparedStage[] =>
   stages.map(({ name, items, makes }) => ({
     name,
-    items: items.map((item) => ({ name: item.name, measure: typedMeasure(item.amount) })),
+    items: items.map((item) => ({
+      name: item.name,
+      key: keyOf(item.name, book),
+      measure: typedMeasure(item.amount),
+    })),
     ...(makes
       ? { makes: typedMeasure({ quantity: makes, makeUp: false, inDrink: false, written: makes.written }) }
       : {}),
   }));
+
+/** `emulsion of 13` stands for the same as `emulsion of 14`, a lot for the ingredient that it is like. */
+function keyOf(name: string, book: Book): string {
+  const entry = book.find(name);
+  return entry ? (entry.like?.at(-1) ?? entry.name) : (otherStageOf(name)?.stage ?? name);
+}
 
 interface Spot {
   readonly stage: string;

@@ -1,6 +1,6 @@
 /** An answer as a page: the lead, the figures, the lists, the working if asked for, the cautions. */
 
-import type { Answer, Entry, Facts, Row } from '../calc/answer.ts';
+import type { Answer, Caution, Entry, Facts, Row } from '../calc/answer.ts';
 import type { Reading, Readings } from '../calc/calculator.ts';
 import { entryText } from './leaf-text.ts';
 import type { Block, Page } from './view.ts';
@@ -13,7 +13,7 @@ export function answerPage(answer: Answer, readings: Readings, explain: boolean)
     ...(answer.lead === undefined ? [] : [{ kind: 'text', text: answer.lead, tone: 'strong' } as const]),
     ...figures(answer.found, readings),
     ...(explain ? explained(answer) : []),
-    ...cautions(answer),
+    ...cautionBlocks(answer.cautions),
   ];
 }
 
@@ -70,13 +70,14 @@ function explained(answer: Answer): Page {
   ];
 }
 
-function cautions(answer: Answer): Page {
-  if (answer.cautions.length === 0) return [];
+/** Cautions with their sources, and who decides. */
+export function cautionBlocks(cautions: readonly Caution[]): Page {
+  if (cautions.length === 0) return [];
   return [
     {
       kind: 'notes',
       mark: '!',
-      notes: answer.cautions.map((one) => `${one.text} [${one.source}]`),
+      notes: cautions.map((one) => `${one.text} [${one.source}]`),
       tone: 'warn',
     },
     { kind: 'text', text: closingCaution, tone: 'faint' },

@@ -12,11 +12,11 @@ export const caffeineServing = {
 
 export const handling = {
   'pure-caffeine': {
-    text: 'pure caffeine: a teaspoon is some 3 g, and grams are dangerous; make a weak stock solution, label it, and dose that',
+    text: 'pure, a teaspoon is some 3 g, and grams are dangerous; make a weak stock solution, label it, and dose that',
     source: 'US FDA, consumer advice on pure powdered caffeine, 2014 to 2018, as reported',
   },
   'pure-quinine': {
-    text: 'neat quinine: milligrams count, and some people must keep away from it; dose it from a weak stock solution and name it on the label',
+    text: 'neat, milligrams of it count, and some people must keep away from it; dose it from a weak stock solution and name it on the label',
     source: 'US FDA, 21 CFR 172.575, declared on the label; handling: common practice, no source',
   },
   'neat-potent-aroma': {

@@ -6,6 +6,7 @@ import type { Mixture } from '../mixture/picture.ts';
 import { trimmedNumber } from '../number-text.ts';
 import type { Ratio } from '../ratio.ts';
 import { throwInWords } from '../ratio-words.ts';
+import { slipsOfDose } from '../slip-guard/quick-slips.ts';
 import { litres, milligramsPerLitre, share } from '../typed-quantity.ts';
 
 /**
@@ -119,6 +120,13 @@ export const dose = defineCalculator({
     const times = given.throw
       ? (given.throw.syrupParts + given.throw.waterParts) / given.throw.syrupParts
       : undefined;
+    const carrierGramsPerLitre = given.carrier ? perLitre * given.carrier.inner : undefined;
+    const questions = slipsOfDose({
+      oilMilligramsPerLitre: oilGramsPerLitre * 1000,
+      emulsifierPerOil,
+      carrierGramsPerLitre,
+    });
+    for (const { code, text, source } of questions) working.caution(code, text, source);
     return {
       ...(given.throw ? { lead: throwInWords(given.throw) } : {}),
       found: {
@@ -126,7 +134,7 @@ export const dose = defineCalculator({
         emulsionPerLitreDrink: perLitre,
         emulsionPerLitreSyrup: times === undefined ? null : perLitre * times,
         emulsifierInDrink: emulsifierPerOil === undefined ? null : oilGramsPerLitre * emulsifierPerOil * 1000,
-        carrierInDrink: given.carrier ? perLitre * given.carrier.inner * 1000 : null,
+        carrierInDrink: carrierGramsPerLitre === undefined ? null : carrierGramsPerLitre * 1000,
       },
     };
   },

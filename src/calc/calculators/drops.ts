@@ -7,6 +7,7 @@ import type { ResolvedItem, ResolvedStage } from '../mixture/picture.ts';
 import { numberText, trimmedNumber } from '../number-text.ts';
 import type { Quantity } from '../quantity.ts';
 import { roundStrengthFor } from '../round-strength.ts';
+import { slipsOfDrops } from '../slip-guard/quick-slips.ts';
 import { grams, share } from '../typed-quantity.ts';
 import type { Working } from '../working.ts';
 
@@ -104,6 +105,7 @@ export const drops = defineCalculator({
     const stockGrams = exact * dropGrams;
     const solute = stockGrams * stock;
     const target = solute / drinkGrams;
+    for (const { code, text, source } of slipsOfDrops(target)) working.caution(code, text, source);
     const achieved = (whole * dropGrams * stock) / drinkGrams;
     const strength = roundStrengthFor({
       soluteGrams: solute,

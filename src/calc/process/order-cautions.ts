@@ -4,7 +4,15 @@ import { type ProcessCode, processReasons } from '../../reference/cautions.ts';
 import { waterDensity } from '../density/water-density.ts';
 import { trimmedNumber } from '../number-text.ts';
 import type { PlacedCaution, Spot } from '../slip-guard/placed-caution.ts';
-import { isShear, type ProcessItem, type ProcessStage, stepOf, type Warmth, warmths } from './steps.ts';
+import {
+  isShear,
+  makeUpStepOf,
+  type ProcessItem,
+  type ProcessStage,
+  stepOf,
+  type Warmth,
+  warmths,
+} from './steps.ts';
 
 /**
  * What is worth a word in the order of a stage: preservative salts after acid, potent aroma that is heated, antifoam
@@ -109,7 +117,7 @@ function madeUpWarm(
 ): readonly PlacedCaution[] {
   return stage.items.flatMap((item, place) => {
     if (item.makesUpTo === undefined || stage.steps.length === 0) return [];
-    const step = stepOf(stage, item);
+    const step = makeUpStepOf(stage, item);
     const warmth = warm[step === undefined ? stage.steps.length : step + 1];
     if (!warmth?.isWarm) return [];
     const text = `${stage.name} is made up ${item.makesUpTo} while it is warm, and is ${shortText(warmth.kelvin, coldKelvin)} short when cold`;

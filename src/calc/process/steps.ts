@@ -87,11 +87,27 @@ const everything = /\b(?:everything|all|the rest)\b/u;
 /** The first step that names an item, by its place; undefined where none does. */
 export function stepOf(stage: ProcessStage, item: ProcessItem): number | undefined {
   const names = namesOf(stage, item);
-  const place = stage.steps.findIndex(({ words }) => {
-    const text = ` ${normaliseName(words).replace(/[^\p{L}\p{N}]+/gu, ' ')} `;
-    return everything.test(text) || names.some((name) => text.includes(` ${name} `));
-  });
+  const place = stage.steps.findIndex((step) => namesAny(step, names));
   return place < 0 ? undefined : place;
+}
+
+/** The last step that adds an item or says that the stage is made up; undefined where none does. */
+export function makeUpStepOf(stage: ProcessStage, item: ProcessItem): number | undefined {
+  const names = namesOf(stage, item);
+  const place = stage.steps.findLastIndex(
+    (step) =>
+      makeUpWords.test(step.words) ||
+      ((step.does === 'add' || step.does === undefined) && namesAny(step, names)),
+  );
+  return place < 0 ? undefined : place;
+}
+
+const makeUpWords =
+  /\b(?:(?:make|made|top|topped|fill|filled|bring|brought)(?: it)? up|to volume|to the mark)\b/iu;
+
+function namesAny({ words }: ProcessStep, names: readonly string[]): boolean {
+  const text = ` ${plainWords(words)} `;
+  return everything.test(text) || names.some((name) => text.includes(` ${name} `));
 }
 
 const plainWords = (name: string): string =>

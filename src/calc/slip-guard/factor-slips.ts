@@ -19,6 +19,8 @@ export interface Measure {
 
 export interface ComparedItem {
   readonly name: string;
+  /** What it is the same as: one lot of an oil as another, a stage of one trial as that of another. */
+  readonly key: string;
   readonly measure: Measure;
 }
 
@@ -45,6 +47,7 @@ export const comparedMixture = ({ stages }: Mixture): readonly ComparedStage[] =
     name,
     items: items.map((item) => ({
       name: item.name,
+      key: item.name,
       measure: {
         kind: 'planned mass',
         inner: item.plannedGrams,
@@ -118,10 +121,16 @@ function stageSlips(stage: ComparedStage, earlier: ComparedStage, from: string):
 function pairsOf(stage: ComparedStage, earlier: ComparedStage): readonly Pair[] {
   const left = [...earlier.items];
   return stage.items.flatMap((now, item) => {
-    const at = left.findIndex(({ name }) => normaliseName(name) === normaliseName(now.name));
+    const at = sameItem(left, now);
     const [before] = at < 0 ? [] : left.splice(at, 1);
     return before && before.measure.kind === now.measure.kind ? [{ item, now, before }] : [];
   });
+}
+
+/** By its name, else by what it is the same as. */
+function sameItem(items: readonly ComparedItem[], { name, key }: ComparedItem): number {
+  const byName = items.findIndex((one) => normaliseName(one.name) === normaliseName(name));
+  return byName >= 0 ? byName : items.findIndex((one) => normaliseName(one.key) === normaliseName(key));
 }
 
 const nearlyOne = (ratio: number): boolean => Math.abs(ratio - 1) <= slipFactors.within;
