@@ -11,6 +11,7 @@ import { defectText } from './output/defect-text.ts';
 import { layOut } from './output/page.ts';
 import type { Paint } from './output/paint.ts';
 import { problemsText } from './output/problem-page.ts';
+import { visible } from './output/visible.ts';
 import { isProblemError, type Problem } from './problem.ts';
 import { usageProblem } from './usage.ts';
 
@@ -22,12 +23,13 @@ export async function run(typed: readonly string[], io: Io): Promise<number> {
   const noColour = typed.includes('--no-color');
   const words = typed.filter((word) => word !== '--no-color');
   const asJson = words.includes('--json');
+  let errPaint = plain;
   try {
     const outPaint = await paintFor(wantsColour(io, io.outIsTerminal, noColour));
-    const errPaint = await paintFor(wantsColour(io, io.errIsTerminal, noColour));
+    errPaint = await paintFor(wantsColour(io, io.errIsTerminal, noColour));
     return await dispatch(words, io, { outPaint, errPaint, asJson });
   } catch (thrown) {
-    if (isProblemError(thrown)) return tell(thrown.problems, thrown.exitCode, words, io, asJson);
+    if (isProblemError(thrown)) return tell(thrown.problems, thrown.exitCode, words, io, asJson, errPaint);
     io.err(defectText(thrown, io.environment['NECKRING_DEBUG'] === '1'));
     return exitDefect;
   }
@@ -71,13 +73,16 @@ async function dispatch(words: readonly string[], io: Io, manner: Manner): Promi
   }
   io.out(await layOut(outcome.page, { width: io.columns, paint: manner.outPaint }));
   io.err(problemsText(outcome.problems ?? [], manner.errPaint));
-  for (const note of outcome.notes ?? []) io.err(`${note}\n`);
+  for (const note of outcome.notes ?? []) io.err(`${visible(note)}\n`);
   return outcome.exitCode;
 }
 
 /** The command line as commander reads it, or the one problem with it. */
 function understand(words: readonly string[], spec: CommandSpec | undefined): Call | Problem {
-  if (!spec) return usageProblem({ kind: 'unknown command', word: words[0] ?? '' }, undefined, commands);
+  if (!spec) {
+    const word = (words[0] === 'help' ? words[1] : words[0]) ?? '';
+    return usageProblem({ kind: 'unknown command', word }, undefined, commands);
+  }
   const rest = joinAmountWords(words.slice(1), spec);
   let call: Call | undefined;
   const program = new Command(spec.name)
@@ -131,7 +136,7 @@ function tell(
   words: readonly string[],
   io: Io,
   asJson: boolean,
-  paint: Paint = plain,
+  paint: Paint,
 ): number {
   if (asJson) {
     const command = commands.find((one) => one.name === words[0])?.name ?? 'neckring';

@@ -51,8 +51,27 @@ export function commandHelp(spec: CommandSpec): Page {
       ? [pairsOf(spec.options.map((option) => [`  ${optionText(option)}`, optionHelp(option)]))]
       : []),
     { kind: 'heading', text: 'For example' },
-    { kind: 'lines', lines: spec.examples.flatMap((one) => [`  neckring ${one.line}`, `      ${one.says}`]) },
+    {
+      kind: 'lines',
+      lines: spec.examples.flatMap((one) => [...exampleLines(one.line), `      ${one.says}`]),
+    },
   ];
+}
+
+const widestExample = 78;
+
+/** An example as it is typed; a long one goes on in lines of its own, as a shell takes it. */
+function exampleLines(line: string): readonly string[] {
+  const lines: string[] = [];
+  let written = '  neckring';
+  for (const word of line.match(/(?:"[^"]*"|[^\s"])+/g) ?? []) {
+    if (written.length + 1 + word.length > widestExample) {
+      lines.push(`${written} \\`);
+      written = `     `;
+    }
+    written += ` ${word}`;
+  }
+  return [...lines, written];
 }
 
 const pairsOf = (pairs: readonly (readonly [string, string])[]): Block => ({ kind: 'pairs', pairs });

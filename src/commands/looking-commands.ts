@@ -51,7 +51,10 @@ export const lookingCommands: readonly CommandSpec[] = [
     group: 'Ledger',
     words: [{ name: 'TRIALS', help: 'numbers or ranges, such as 14 or 14-17', many: true, required: true }],
     options: [sampleOption, atOption, viewedOption, ...closing],
-    examples: [{ line: 'same 11-13', says: 'nothing has changed' }],
+    examples: [
+      { line: 'same 11-13', says: 'nothing has changed' },
+      { line: 'same 15 16 --note "cold room"', says: 'two beakers, with a word on it' },
+    ],
     load: load((ledger) => ledger.runSame),
   },
   {
@@ -66,7 +69,10 @@ export const lookingCommands: readonly CommandSpec[] = [
       atOption,
       ...closing,
     ],
-    examples: [{ line: 'end 14 --why spilled', says: 'the beaker fell over' }],
+    examples: [
+      { line: 'end 14 --why spilled', says: 'the beaker fell over' },
+      { line: 'end 15 16 --why "mould on top"', says: 'two beakers at once' },
+    ],
     load: load((ledger) => ledger.runEnd),
   },
 ];

@@ -25,8 +25,8 @@ export const weighingCommands: readonly CommandSpec[] = [
       jsonOption,
     ],
     examples: [
-      { line: 'weigh 14 2.03 6.01 6.00', says: 'the first three items as the balance showed them' },
-      { line: 'weigh 14 "orange oil" 2.03', says: 'one item by name' },
+      { line: 'weigh 17 90.02 4.51 0.60', says: 'the first three items as the balance showed them' },
+      { line: 'weigh 17 "citric acid" 4.51', says: 'one item by name' },
     ],
     load: async () => (await import('./with-ledger.ts')).runWeigh,
   },
