@@ -54,7 +54,7 @@ function pointerProblems(
     code: 'which-sample',
     severity: 'warning',
     message: `this does not say which sample was looked at, so it counts for "${names[0]}"`,
-    hint: `add "sample: ${names[0]}", or ${names.slice(1).join(' or ')}`,
+    hint: `add ${names.map((name) => `"sample: ${name}"`).join(' or ')}`,
   } as const;
   return [found(context, card, finding, headSpan)];
 }

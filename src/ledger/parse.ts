@@ -41,18 +41,13 @@ export function parseDocument(file: string, text: string): LedgerDocument {
   if (refusal) return { source, root: nothing, problems: [refusal], isReadable: false, muted: none };
   const tokens = tokensOf(text);
   const composed = compose(tokens, text.length);
-  if (composed.errors.length === 0 && composed.count === 1 && tokens[0]?.type !== 'directive') {
-    const problems: Problem[] = [];
-    return {
-      source,
-      root: walkTree(source, composed.contents, problems),
-      problems,
-      isReadable: true,
-      muted: none,
-    };
-  }
-  return withErrors(source, tokens, composed);
+  const isClean = composed.errors.length === 0 && composed.count === 1 && !tokens.some(isDirective);
+  return isClean
+    ? walked(source, composed.contents, { problems: [], muted: none })
+    : withErrors(source, tokens, composed);
 }
+
+const isDirective = ({ type }: CST.Token): boolean => type === 'directive';
 
 const none: ReadonlySet<number> = new Set();
 
@@ -78,21 +73,30 @@ function withErrors(source: SourceText, tokens: readonly CST.Token[], first: Com
   let { text } = source;
   for (let round = 0; ; round += 1) {
     const found = syntaxProblems({ ...source, text }, read, composed.errors);
-    for (const problem of found.problems) if (isNewLine(problems, problem)) problems.push(problem);
+    const isLast = found.masks.length === 0 || round === mostRounds || text.length > largestReread;
+    const sure = isLast ? found.problems : found.masks.map(({ problem }) => problem);
+    for (const problem of sure) if (isNewLine(problems, problem)) problems.push(problem);
     const muted = new Set(problems.flatMap(({ place }) => (place ? [place.line] : [])));
-    if (!found.isReadable) return { source, root: nothing, problems, isReadable: false, muted };
-    if (found.masks.length === 0 || round === mostRounds || text.length > largestReread)
-      return {
-        source,
-        root: walkTree(source, composed.contents, problems),
-        problems,
-        isReadable: true,
-        muted,
-      };
+    if (isLast && !found.isReadable) return { source, root: nothing, problems, isReadable: false, muted };
+    if (isLast) return walked(source, composed.contents, { problems, muted });
     for (const { at, character } of found.masks) text = text.slice(0, at) + character + text.slice(at + 1);
     read = tokensOf(text);
     composed = compose(read, text.length);
   }
+}
+
+interface Before {
+  readonly problems: readonly Problem[];
+  readonly muted: ReadonlySet<number>;
+}
+
+/** A document whose tree can be trusted, with what the walk through it found. */
+function walked(source: SourceText, contents: unknown, before: Before): LedgerDocument {
+  const problems = [...before.problems];
+  const root = walkTree(source, contents, problems);
+  const split = problems.filter(({ code }) => code === 'decimal-comma').map(({ place }) => place?.line ?? 0);
+  const muted = split.length === 0 ? before.muted : new Set([...before.muted, ...split]);
+  return { source, root, problems, isReadable: true, muted };
 }
 
 const isNewLine = (problems: readonly Problem[], { place }: Problem): boolean =>

@@ -11,6 +11,7 @@ import type { Finding } from './places.ts';
 import { isPlainlySolvable } from './plainly-solvable.ts';
 import { otherStageOf } from './stage-name.ts';
 import type { Span } from './tree.ts';
+import { wayTo } from './used-loop.ts';
 
 /** Where names are looked up. Trials that were resolved are remembered here. */
 export interface Sources {
@@ -20,6 +21,7 @@ export interface Sources {
   /** Whether a trial is there that could not be read. */
   readonly isUnread?: (number: number) => boolean;
   readonly resolved: Map<number, Resolution>;
+  readonly uses: Map<number, readonly number[]>;
 }
 
 /** What is wrong, in the file that is resolved. */
@@ -42,11 +44,19 @@ export interface StagesOf {
   readonly number?: number | undefined;
 }
 
-export const makeSources = (parts: Omit<Sources, 'resolved'>): Sources => ({ ...parts, resolved: new Map() });
+export const makeSources = (parts: Omit<Sources, 'resolved' | 'uses'>): Sources => ({
+  ...parts,
+  resolved: new Map(),
+  uses: new Map(),
+});
 
 /** The mixture of a trial, read once however many use it. */
 export function resolveTrial(trial: TrialCard, sources: Sources): Resolution {
-  return resolveNumbered(trial, { sources, above: [] });
+  const known = sources.resolved.get(trial.number);
+  if (known) return known;
+  const resolution = resolveStages(trial, sources);
+  sources.resolved.set(trial.number, resolution);
+  return resolution;
 }
 
 /**
@@ -55,28 +65,15 @@ export function resolveTrial(trial: TrialCard, sources: Sources): Resolution {
  *           `made-after-use` and the like for stages of other trials, those of the mixture for the rest
  */
 export function resolveStages(of: StagesOf, sources: Sources): Resolution {
-  return resolveWith(of, { sources, above: [] });
-}
-
-interface Descent {
-  readonly sources: Sources;
-  /** Numbers of the trials on the way down to this one. */
-  readonly above: readonly number[];
-}
-
-function resolveNumbered(trial: TrialCard, descent: Descent): Resolution {
-  const { resolved } = descent.sources;
-  const known = resolved.get(trial.number);
-  if (known) return known;
-  const resolution = resolveWith(trial, { ...descent, above: [...descent.above, trial.number] });
-  resolved.set(trial.number, resolution);
-  return resolution;
+  const { stages, found } = inputsOf(of, sources);
+  if (hasError(found)) return { mixture: undefined, found };
+  const { mixture, found: more } = solved(of, stages, sources);
+  return { mixture, found: [...found, ...more] };
 }
 
 /** What is wrong with stages; those that any eye sees to be in order are not solved. */
 export function stageFaults(of: StagesOf, sources: Sources): readonly Found[] {
-  const above = of.number === undefined ? [] : [of.number];
-  const { stages, found } = inputsOf(of, { sources, above });
+  const { stages, found } = inputsOf(of, sources);
   if (isPlainlySolvable(stages) || hasError(found)) return found;
   return [...found, ...solved(of, stages, sources).found];
 }
@@ -86,24 +83,17 @@ interface Inputs {
   readonly found: readonly Found[];
 }
 
-function inputsOf(of: StagesOf, descent: Descent): Inputs {
+function inputsOf(of: StagesOf, sources: Sources): Inputs {
   const found: Found[] = [];
   const places = stagePlaces(of.stages);
   const stages = of.stages.map((stage, index) =>
-    stageInput(stage, { of, index, places, descent, report: (one) => found.push(one) }),
+    stageInput(stage, { of, index, places, sources, report: (one) => found.push(one) }),
   );
   return { stages, found };
 }
 
 const hasError = (found: readonly Found[]): boolean =>
   found.some(({ finding }) => finding.severity !== 'warning');
-
-function resolveWith(of: StagesOf, descent: Descent): Resolution {
-  const { stages, found } = inputsOf(of, descent);
-  if (hasError(found)) return { mixture: undefined, found };
-  const { mixture, found: more } = solved(of, stages, descent.sources);
-  return { mixture, found: [...found, ...more] };
-}
 
 function solved(of: StagesOf, stages: readonly StageInput[], { bench }: Sources): Resolution {
   const { mixture, faults } = resolveMixture({
@@ -121,7 +111,7 @@ interface Surroundings {
   readonly of: StagesOf;
   readonly index: number;
   readonly places: ReadonlyMap<string, number>;
-  readonly descent: Descent;
+  readonly sources: Sources;
   readonly report: (found: Found) => void;
 }
 
@@ -147,20 +137,20 @@ const itemInput = ({ name, amount, weighed, role }: ItemCard, source: ItemSource
 });
 
 function sourceOf(item: ItemCard, around: Surroundings): ItemSource | undefined {
-  const { of, index, places, descent, report } = around;
+  const { of, index, places, sources, report } = around;
   const place = places.get(normaliseName(item.name));
   if (place !== undefined) {
     const fault = orderFinding(item.name, place, index);
     if (fault) report({ finding: fault, span: item.nameSpan });
     return fault ? undefined : { kind: 'stage', stage: of.stages[place]?.name ?? item.name };
   }
-  const entry = descent.sources.book.find(item.name);
+  const entry = sources.book.find(item.name);
   if (entry) return { kind: 'ingredient', entry };
   const other = otherStageOf(item.name);
   if (other) return otherTrial(item, other, around);
   const stageNames = of.stages.slice(0, index).map(({ name }) => name);
   report({
-    finding: unknownIngredient(item.name, descent.sources.book, stageNames),
+    finding: unknownIngredient(item.name, sources.book, stageNames),
     span: item.nameSpan,
   });
   return undefined;
@@ -181,16 +171,16 @@ function orderFinding(name: string, place: number, index: number): Finding | und
 function otherTrial(
   item: ItemCard,
   { stage, trial: number }: { readonly stage: string; readonly trial: number },
-  { of, index, descent, report }: Surroundings,
+  { of, index, sources, report }: Surroundings,
 ): ItemSource | undefined {
   const say = (code: string, message: string, hint: string): undefined => {
     report({ finding: { code, message, hint }, span: item.nameSpan });
   };
-  const { sources, above } = descent;
-  const loop = number === of.number ? [number] : above.slice(above.indexOf(number));
-  if (number === of.number || above.includes(number)) {
-    const way = [...loop, number].map((one) => `${one}`).join(' uses ');
-    return say('used-loop', `trial ${number} is used in itself (${way})`, 'use a stage of another trial');
+  const way = of.number === undefined ? undefined : wayTo(number, of.number, sources);
+  if (way) {
+    const chain = [of.number, ...way].join(' uses ');
+    const message = `"${item.name}" is made with this very trial (${chain})`;
+    return say('used-loop', message, 'use a stage of another trial');
   }
   const trial = sources.trialOf(number);
   if (!trial && sources.isUnread?.(number)) return say(brokenTrial, ...broken(number, 'its file'));
@@ -210,12 +200,9 @@ function otherTrial(
       `"${item.name}" was made after this: ${(used.made ?? trial.made)?.written}`,
       'put the times right, or use another trial',
     );
-  const resolution = trial.isSound ? resolveNumbered(trial, descent) : undefined;
-  const resolved = resolution?.mixture?.stages.find(({ name }) => name === used.name);
+  const mixture = trial.isSound ? resolveTrial(trial, sources).mixture : undefined;
+  const resolved = mixture?.stages.find(({ name }) => name === used.name);
   if (resolved) return { kind: 'other trial', stage: resolved };
-  const hasLoop = resolution?.found.some(({ finding }) => finding.code === 'used-loop') === true;
-  if (hasLoop)
-    return say('used-loop', `trial ${number} is used in itself, through others`, `mend trial ${number}`);
   return say(brokenTrial, ...broken(number, trial.file));
 }
 

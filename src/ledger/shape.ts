@@ -72,7 +72,7 @@ function worded(
     const message = `"${node.text}" is not a word for "${nameOf(path)}"`;
     return [{ finding: { code: 'unknown-word', message, hint: offer(node.text, misfit.words) }, span: node }];
   }
-  if (!node || node.kind === 'empty') return [missing(root, path)];
+  if (!node || node.kind === 'empty') return [missing(root, path) ?? []].flat();
   const shapes = misfit.kind === 'wanted' ? misfit.shapes : (['text'] as const);
   return [wrongShape({ node, path, shapes, text: source.text })];
 }
@@ -104,7 +104,8 @@ const examples: Readonly<Record<string, string>> = {
 
 const exampleOf = (key: string): string => examples[key] ?? `"${key}: …"`;
 
-function missing(root: TreeNode, path: readonly Step[]): Found {
+/** What is left out; of items and stages their reader says it better. */
+function missing(root: TreeNode, path: readonly Step[]): Found | undefined {
   const key = path.at(-1) ?? '';
   const parentPath = path.slice(0, -1);
   const parent = nodeAt(root, parentPath) ?? root;
@@ -118,6 +119,7 @@ function missing(root: TreeNode, path: readonly Step[]): Found {
     return { finding, span: { start: Math.max(0, span.start - 1), end: span.start } };
   }
   const entry = entryOf(parent, key);
+  if (entry && (isItem(parentPath) || isStage(path))) return undefined;
   if (entry) {
     const message = `"${key}" has nothing after it`;
     return { finding: { code: 'missing-value', message, hint: `write ${exampleOf(key)}` }, span: entry.key };
@@ -157,6 +159,8 @@ function wrongShape({ node, path, shapes, text }: Wrong): Found {
   const finding = { code: 'wrong-type', message: `${subject} must be ${names}`, hint: how };
   return { finding, span: { start: node.start, end: node.kind === 'text' ? node.end : node.start + 1 } };
 }
+
+const isStage = (path: readonly Step[]): boolean => path[0] === 'stages' && path.length === 2;
 
 const isItem = (path: readonly Step[]): boolean =>
   path[0] === 'stages' && typeof path.at(-1) === 'number' && (path.length === 3 || path.at(-2) === 'items');

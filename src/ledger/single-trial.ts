@@ -5,7 +5,7 @@ import { filesIn, type LedgerPlace, openBench, settingsOf } from './folder.ts';
 import { type Opened, openFile } from './open-file.ts';
 import type { ReadPort } from './port.ts';
 import { readTrialCard } from './read-trial.ts';
-import { otherStageOf } from './stage-name.ts';
+import { trialsUsedIn } from './used-loop.ts';
 
 export interface TrialFile {
   readonly number: number;
@@ -51,16 +51,13 @@ export async function openTrialsUsedBy(
   card: Pick<TrialCard, 'stages'>,
 ): Promise<ReadonlyMap<number, Opened<TrialCard>>> {
   const found = new Map<number, Opened<TrialCard>>();
-  const wanted = numbersUsedBy(card);
+  const wanted = [...trialsUsedIn(card.stages)];
   for (let number = wanted.pop(); number !== undefined; number = wanted.pop()) {
     if (found.has(number)) continue;
     const opened = await openTrial(place, number);
     if (!opened) continue;
     found.set(number, opened);
-    if (opened.card) wanted.push(...numbersUsedBy(opened.card));
+    if (opened.card) wanted.push(...trialsUsedIn(opened.card.stages));
   }
   return found;
 }
-
-const numbersUsedBy = ({ stages }: Pick<TrialCard, 'stages'>): number[] =>
-  stages.flatMap(({ items }) => items.flatMap(({ name }) => otherStageOf(name)?.trial ?? []));

@@ -58,6 +58,8 @@ const mark: Recogniser = (seen) => {
   const [whole, sign = '', rest = ''] = markedValue.exec(seen.line) ?? [];
   if (whole === undefined) return undefined;
   const at = whole.length - rest.length - sign.length;
+  const isBullet = sign.startsWith('-') && (seen.at !== at || !/:\s+$/u.test(seen.line.slice(0, at)));
+  if (isBullet) return undefined;
   return { finding: markFinding(sign.trim(), rest.trim()), span: spanIn(seen, at, 1), mask: ' ' };
 };
 
@@ -141,7 +143,7 @@ const looseBracket: Recogniser = (seen) => {
   if (seen.code !== 'UNEXPECTED_TOKEN' || !/[\]}]/u.test(sign)) return undefined;
   const message = `"${sign}" closes nothing`;
   const finding = { code: 'not-yaml', message, hint: 'delete it, or put quotes around the text' };
-  return { finding, span: spanIn(seen, seen.at, 1) };
+  return { finding, span: spanIn(seen, seen.at, 1), mask: ' ' };
 };
 
 /** A line that starts a little to the right or left of those that it belongs with. */

@@ -11,7 +11,9 @@ export interface YamlError {
   readonly pos: readonly [number, number];
 }
 
+/** A slip that can be covered up: until it is, what else is wrong may only follow from it. */
 export interface Mask {
+  readonly problem: Problem;
   readonly at: number;
   readonly character: string;
 }
@@ -44,11 +46,14 @@ export function syntaxProblems(
   for (const { code, pos } of [...errors].sort((left, right) => left.pos[0] - right.pos[0])) {
     const { line } = source.placeAt({ start: pos[0], end: pos[1] });
     const slip = slipOn(source, code, { start: pos[0], end: pos[1] });
-    if (slip?.mask !== undefined) masks.push({ at: slip.span.start, character: slip.mask });
+    const problem = slip && problemAt(source, slip.finding, slip.span);
+    if (slip?.mask !== undefined && problem)
+      masks.push({ problem, at: slip.span.start, character: slip.mask });
     else isReadable &&= harmless.has(code);
-    if (lines.has(line)) continue;
+    // After the first, what no slip explains mostly follows from it.
+    if (lines.has(line) || (!slip && lines.size > 0)) continue;
     lines.add(line);
-    problems.push(slip ? problemAt(source, slip.finding, slip.span) : worded(source, { code, pos }));
+    problems.push(problem ?? worded(source, { code, pos }));
   }
   return { problems, isReadable, masks };
 }

@@ -96,7 +96,8 @@ function mapNode(walk: Walk, node: YamlPairs): MapNode {
   for (const pair of node.items) {
     const key = treeNode(walk, pair.key, start);
     const value = treeNode(walk, pair.value, key.end);
-    if (key.kind === 'text' && (isPlainWord(key.text) || isGoodKey(walk, key))) entries.push({ key, value });
+    const isSurelyGood = key.kind === 'text' && !walk.hasExplicitKeys && isPlainWord(key.text);
+    if (isSurelyGood || isGoodKey(walk, key)) entries.push({ key, value });
   }
   refuseDuplicates(walk, entries);
   const flow = node.flow === true;
