@@ -4,6 +4,7 @@ import { parseNumber } from '../calc/number.ts';
 import { parseQuantity } from '../calc/parse-quantity.ts';
 import type { Dimension } from '../calc/quantity.ts';
 import type { Fact } from '../ledger/fact-text.ts';
+import { isSameName } from '../ledger/stage-name.ts';
 import type { Fault, Problem } from '../problem.ts';
 import { readLooks } from './look-words.ts';
 import type { ObservedFact } from './observation-options.ts';
@@ -74,6 +75,16 @@ function tasteFact(texts: readonly string[], problems: Problem[]): readonly Fact
       );
       return [];
     });
+  for (const [at, [word]] of scores.entries()) {
+    if (scores.findIndex(([other]) => isSameName(other, word)) === at) continue;
+    problems.push(
+      optionProblem('taste', {
+        code: 'given-twice',
+        message: `"${word}" has more than one score`,
+        hint: 'give it one; two tastings are two observations',
+      }),
+    );
+  }
   return [['taste', scores]];
 }
 

@@ -6,6 +6,7 @@ import { trialFiles } from '../ledger/single-trial.ts';
 import type { Block, Page } from '../output/view.ts';
 import { visible } from '../output/visible.ts';
 import { looksByDay, stripText } from './look-strip.ts';
+import { tasteBlocks } from './look-tastes.ts';
 import type { Here } from './open-ledger.ts';
 
 export function headBlocks(card: TrialCard, here: Here): Page {
@@ -38,7 +39,8 @@ function cameFromIt(number: number, here: Here): readonly number[] {
     .map((one) => one.number);
 }
 
-export function observationBlocks(card: TrialCard): Page {
+/** What was seen, tasted and measured of each sample; scores in the order of the bench's words. */
+export function observationBlocks(card: TrialCard, tastes: readonly string[]): Page {
   return card.samples.flatMap((sample): readonly Block[] => {
     const seen = observationsOf(card, sample);
     if (seen.length === 0) return [];
@@ -52,6 +54,7 @@ export function observationBlocks(card: TrialCard): Page {
     return [
       { kind: 'heading', text: visible([sample.name, ...place].filter(Boolean).join(', ')) },
       ...(strip === '' ? [] : [{ kind: 'text', text: strip } as const]),
+      ...tasteBlocks({ card, sample, tastes }),
       ...(more.length > 0 ? [{ kind: 'notes', mark: '-', notes: more } as const] : []),
     ];
   });
@@ -59,6 +62,7 @@ export function observationBlocks(card: TrialCard): Page {
 
 /** What an observation says besides its look: readings, tastes, words. */
 function detailText(one: ObservationCard): string {
+  const isTasting = one.taste.length > 0;
   const readings = [
     one.temperature?.written,
     one.turbidity?.written,
@@ -71,16 +75,19 @@ function detailText(one: ObservationCard): string {
     one.co2 && `CO2 ${one.co2.written}`,
     one.head && `head ${one.head.written}`,
     one.headLife && `gone after ${one.headLife.written}`,
-    one.taste.map(({ word, score }) => `${word} ${score}`).join(', '),
-    one.served && `served ${one.served}`,
-    one.against && `against ${one.against}`,
-    one.blind && `blind: ${one.blind}`,
+    ...(isTasting
+      ? []
+      : [
+          one.served && `served ${one.served}`,
+          one.against && `against ${one.against}`,
+          one.blind && `blind: ${one.blind}`,
+        ]),
     one.smell && `smell: ${one.smell}`,
     one.colour && `colour: ${one.colour}`,
     one.viewed && `viewed ${one.viewed.text}`,
     one.photo && `photo ${one.photo.text}`,
     one.note,
-    one.by && `(${one.by})`,
+    !isTasting && one.by && `(${one.by})`,
   ];
   const text = readings.filter(Boolean).join(', ');
   return text === '' ? '' : visible(`${one.at.written.slice(0, 16)} ${text}`);
