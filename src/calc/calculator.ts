@@ -68,6 +68,8 @@ export interface Definition<F> {
   readonly fields: F;
   readonly readings: Readings;
   readonly examples: readonly Example[];
+  /** What gives way of the trial where a field is typed: `--target` stands instead of the trial's oils. */
+  readonly instead?: { readonly [K in keyof F]?: readonly (keyof F & string)[] };
   /** The inputs for each answer that the trial asks for, or why it asks for none. */
   readonly takes: (picture: TrialPicture) => readonly Taken<F>[] | { readonly why: string };
   /** The arithmetic. Refuses by `fail`. */

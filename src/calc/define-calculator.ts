@@ -24,7 +24,7 @@ export function defineCalculator<const F extends Fields>(definition: Definition<
   const { name, version, fields, readings } = definition;
 
   const file = (inputs: TypedInputs, taken: Taken<F> | undefined): FiledAnswer => {
-    const given = readInputs(fields, inputs, taken?.given ?? {});
+    const given = readInputs(fields, inputs, givingWay(definition, inputs, taken?.given ?? {}));
     const { working, record } = startWorking();
     const worked = definition.work(given, working);
     const answer: Answer = {
@@ -77,6 +77,18 @@ function firstTaken<F>(definition: Definition<F>, picture: TrialPicture): Taken<
     `${definition.name} finds nothing in the trial to work on${why}`,
     'give the inputs as options',
   );
+}
+
+/** The inputs of the trial without those in whose stead something is typed. */
+function givingWay<F extends Fields>(
+  { instead = {} }: Definition<F>,
+  { typed }: TypedInputs,
+  taken: Partial<Given<F>>,
+): Partial<Given<F>> {
+  const left: Partial<Given<F>> = { ...taken };
+  for (const [key, others] of Object.entries<readonly (keyof F & string)[] | undefined>(instead))
+    if ((typed[key] ?? []).length > 0) for (const other of others ?? []) delete left[other];
+  return left;
 }
 
 /** The typed inputs over those of the trial; every fault of every field at once. */

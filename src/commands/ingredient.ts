@@ -30,15 +30,16 @@ export async function runIngredient(call: Call, io: Io): Promise<Outcome> {
   };
 }
 
-/** The one that is named exactly, else all that match. */
+/** The one that is named exactly, with the person's own of that word; else all that match. */
 function matches(
   words: string,
   entries: readonly BookEntry[],
   exact: BookEntry | undefined,
 ): readonly BookEntry[] {
-  if (exact) return [exact];
   const wanted = normaliseName(words);
+  if (exact && normaliseName(exact.name) === wanted) return [exact];
   const own = entries.filter((entry) => entry.own && normaliseName(entry.name).includes(wanted));
+  if (exact) return [...own, exact];
   const ownNames = new Set(own.map((entry) => entry.name));
   const builtIn = searchIngredients(words).flatMap((record) =>
     entries.filter((entry) => entry.name === record.name),

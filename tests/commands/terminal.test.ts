@@ -231,7 +231,7 @@ describe('the built program', () => {
   beforeAll(() => {
     // Built apart from the working copy, so that a build that is there is left alone.
     const place = mkdtempSync(join(tmpdir(), 'neckring-built-'));
-    for (const part of ['src', 'bin', 'build.mjs', 'package.json'])
+    for (const part of ['src', 'bin', 'examples', 'build.mjs', 'package.json'])
       cpSync(join(root, part), join(place, part), { recursive: true });
     symlinkSync(join(root, 'node_modules'), join(place, 'node_modules'));
     const built = spawnSync(process.execPath, ['build.mjs'], { cwd: place, encoding: 'utf8' });

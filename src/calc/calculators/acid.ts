@@ -64,6 +64,7 @@ export const acid = defineCalculator({
       says: 'what to weigh into a syrup',
     },
   ],
+  instead: { target: ['acid'], syrup: ['drink'] },
   takes: ({ mixture }) => {
     const { drink } = mixture;
     if (!drink) return { why: 'it has no stage named drink' };

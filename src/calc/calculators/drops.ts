@@ -83,6 +83,7 @@ export const drops = defineCalculator({
     },
     { line: 'drops --drops 3 --in 6 L --stock 10 ppm --drop 0.021 g', says: 'what three drops come to' },
   ],
+  instead: { target: ['drops'], drops: ['target'] },
   takes: stocksInDrink,
   work: (given, working) => {
     const drinkGrams = massOfDrink(given.in, given.density, working);

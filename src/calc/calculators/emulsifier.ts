@@ -74,6 +74,7 @@ export const emulsifier = defineCalculator({
       says: 'the same with a carrier and a blend',
     },
   ],
+  instead: { ratio: ['emulsifierShare'] },
   takes: ({ mixture }) => {
     const meeting = meetingStage(mixture);
     if (!meeting) return { why: 'no stage holds both an oil and an emulsifier' };

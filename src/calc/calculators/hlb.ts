@@ -63,6 +63,7 @@ export const hlb = defineCalculator({
       says: 'the split for a wanted HLB',
     },
   ],
+  instead: { target: ['oil'] },
   takes: ({ mixture }) => {
     const meeting = meetingStage(mixture);
     if (!meeting) return { why: 'no stage holds both an oil and an emulsifier' };
