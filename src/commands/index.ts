@@ -6,6 +6,7 @@ import type { CommandSpec } from './command.ts';
 import { ingredientCommand } from './ingredient-command.ts';
 import { ledgerCommands } from './ledger-commands.ts';
 import { lookingCommands } from './looking-commands.ts';
+import { useCommands } from './use-commands.ts';
 import { weighingCommands } from './weighing-commands.ts';
 
 export const commands: readonly CommandSpec[] = [
@@ -13,5 +14,6 @@ export const commands: readonly CommandSpec[] = [
   ...ledgerCommands,
   ...weighingCommands,
   ...lookingCommands,
+  ...useCommands,
   ingredientCommand,
 ];

@@ -11,4 +11,5 @@ export { runOverpoured } from './overpour.ts';
 export { recordAnswers, runReckon } from './reckon.ts';
 export { runShow } from './show.ts';
 export { openPicture } from './trial-picture.ts';
+export { runUses } from './uses.ts';
 export { runWeigh } from './weigh.ts';

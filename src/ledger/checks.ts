@@ -15,7 +15,7 @@ import { ingredientsFile } from './folder.ts';
 import type { Ledger } from './ledger.ts';
 import { type OpenedOwnBook, openOwnBook } from './own-book.ts';
 import { byPlace } from './read-file.ts';
-import { makeSources } from './resolve.ts';
+import { makeSources, type Sources } from './resolve.ts';
 import { numberInName } from './single-trial.ts';
 
 /** In no order that matters: problems are sorted by file and line. A new check is one line here. */
@@ -45,19 +45,24 @@ export function checkLedger(
   more: readonly Check[] = [],
 ): readonly Problem[] {
   const { book, problems: bookProblems } = openBookOf(ledger, builtIn);
+  const remembered = rememberingBook(book);
+  const sources = sourcesOf(ledger, remembered);
+  const context = { ledger, book: remembered, sources };
+  const found = [...checks, ...more].flatMap((check) => check(context));
+  return inFileOrder(ledger, [...ledger.problems, ...bookProblems(), ...found]);
+}
+
+/** Where the names of a ledger that was read are looked up. */
+export function sourcesOf(ledger: Ledger, book: Book): Sources {
   const byNumber = new Map<number, TrialCard>();
   for (const trial of ledger.trials) if (!byNumber.has(trial.number)) byNumber.set(trial.number, trial);
   const unread = new Set(ledger.unread.filter((file) => file.startsWith('trials/')).map(numberInName));
-  const remembered = rememberingBook(book);
-  const sources = makeSources({
-    book: remembered,
+  return makeSources({
+    book,
     bench: ledger.bench,
     trialOf: (number) => byNumber.get(number),
     isUnread: (number) => unread.has(number),
   });
-  const context = { ledger, book: remembered, sources };
-  const found = [...checks, ...more].flatMap((check) => check(context));
-  return inFileOrder(ledger, [...ledger.problems, ...bookProblems(), ...found]);
 }
 
 /** The same names come again and again; looking one up takes its letters apart each time. */
