@@ -24,7 +24,7 @@ export async function runIngredient(call: Call, io: Io): Promise<Outcome> {
     page: pageOf(words, found, near, sources),
     json: envelope({
       schema: 'ingredient@1',
-      given: { words },
+      given: { words: printableWords(words, found) },
       found: { ingredients: found.map((one) => entryJson(one, sources)) },
     }),
   };
@@ -45,6 +45,16 @@ function matches(
     entries.filter((entry) => entry.name === record.name),
   );
   return [...own, ...builtIn.filter((entry) => !ownNames.has(entry.name))];
+}
+
+/** The words as typed; where they are a brand word, the plain name that they found. */
+function printableWords(words: string, found: readonly BookEntry[]): string {
+  const wanted = normaliseName(words);
+  const isIn = (name: string): boolean => normaliseName(name).includes(wanted);
+  const branded = found.find(({ record }) => record.searchWords?.some(isIn));
+  if (!branded || found.some(({ name, record }) => [name, ...(record.aliases ?? [])].some(isIn)))
+    return words;
+  return branded.name;
 }
 
 function pageOf(words: string, found: readonly BookEntry[], near: readonly string[], sources: Sources): Page {

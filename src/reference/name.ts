@@ -32,7 +32,7 @@ export function nearestNames(word: string, names: readonly string[], count: numb
   const near: { readonly name: string; readonly distance: number }[] = [];
   for (const name of names) {
     const known = normaliseName(name);
-    const distance = holdsAll(known, typed) ? 1.5 : editDistance(typed, known, furthest);
+    const distance = known !== typed && holdsAll(known, typed) ? 1.5 : editDistance(typed, known, furthest);
     if (distance <= furthest || distance === 1.5) near.push({ name, distance });
   }
   return near
