@@ -9,6 +9,7 @@ import { type LookDue, looksDue } from '../ledger/schedule.ts';
 import { isSameName } from '../ledger/stage-name.ts';
 import { writtenTime } from '../ledger/typed-time.ts';
 import { visible } from '../output/visible.ts';
+import { wrapped } from '../output/wrap.ts';
 import { isProblemError, type Problem, ProblemError } from '../problem.ts';
 import type { Call, Outcome } from './command.ts';
 import type { Seen } from './look-line.ts';
@@ -40,7 +41,7 @@ export async function walkDue(walk: Walk): Promise<Outcome> {
     io,
   );
   if (due.length === 0) return outcome(walk, [], nothingDue(waiting, here));
-  io.out(introduction(due.length));
+  io.out(introduction(due.length, io));
   const written: WrittenLook[] = [];
   for (const [index, one] of due.entries()) {
     const answer = await askLook(walk, one, `${index + 1} of ${due.length}`);
@@ -55,10 +56,13 @@ const outcome = (walk: Walk, written: readonly WrittenLook[], text: string): Out
   return { ...rest, page: [...page, { kind: 'text', text }] };
 };
 
-const introduction = (count: number): string =>
-  `${count === 1 ? 'One sample is' : `${count} samples are`} due. Type what you see: ${looks.join(', ')};
-several with commas, "same" for the last look, a note after a semicolon.
-Enter skips a sample, Ctrl-C leaves; what was typed is kept.\n\n`;
+function introduction(count: number, io: Io): string {
+  const paragraphs = [
+    `${count === 1 ? 'One sample is' : `${count} samples are`} due. Type what you see: ${looks.join(', ')}; several with commas, "same" for the last look, a note after a semicolon.`,
+    'Enter skips a sample, Ctrl-C leaves; what was typed is kept.',
+  ];
+  return `${paragraphs.flatMap((one) => wrapped(one, io.columns)).join('\n')}\n\n`;
+}
 
 /** Every sample that is still looked at; files that can't be read are left out. */
 async function samplesWaiting({ call, io, here }: Walk): Promise<readonly Waiting[]> {

@@ -17,6 +17,7 @@ export interface WrittenLook {
   readonly file: string;
   readonly line: number;
   readonly state: 'added' | 'unchanged';
+  /** Only with `--dry-run`. */
   readonly diff: readonly string[];
 }
 
@@ -92,7 +93,8 @@ interface FileText {
   after: string;
 }
 
-function addAll({ entries, problems }: Entries, { here, manner }: Round) {
+function addAll({ entries, problems }: Entries, { call, here, manner }: Round) {
+  const isDry = call.flags.has('dry-run');
   const texts = new Map<string, FileText>();
   const faults: Problem[] = [...problems];
   const written: WrittenLook[] = [];
@@ -112,7 +114,8 @@ function addAll({ entries, problems }: Entries, { here, manner }: Round) {
     }
     const state = added.state ?? 'added';
     if (state === 'added' && entry.refusal) faults.push(entry.refusal);
-    written.push({ entry, file, line: added.line, state, diff: changedLines(text.after, added.text) });
+    const diff = isDry ? changedLines(text.after, added.text) : [];
+    written.push({ entry, file, line: added.line, state, diff });
     text.after = added.text;
   }
   if (faults.length > 0) throw new ProblemError(faults);
