@@ -6,14 +6,7 @@ import { between, handbook, logP, molarMass, recalled, solubility } from './figu
 export const water: Ingredient = {
   name: 'water',
   role: 'water',
-  aliases: [
-    'drinking water',
-    'tap water',
-    'distilled water',
-    'deionised water',
-    'deionized water',
-    'sparkling water',
-  ],
+  aliases: ['drinking water', 'tap water', 'bench water', 'sparkling water'],
   searchWords: ['aqua'],
   cas: '7732-18-5',
   formula: 'H2O',
@@ -32,6 +25,14 @@ export const water: Ingredient = {
       others: [recalled(0.89, { temperatureCelsius: 25, source: 'crc-95' })],
     }),
   },
+};
+
+/** Water without alkalinity, hardness or sodium; the figures are those of water. */
+export const deionisedWater: Ingredient = {
+  ...water,
+  name: 'deionised water',
+  aliases: ['deionized water', 'demineralised water', 'distilled water', 'reverse osmosis water'],
+  searchWords: [],
 };
 
 export const carriers: readonly Ingredient[] = [

@@ -3,7 +3,7 @@
 import type { Ingredient } from '../ingredient.ts';
 import { acids } from './acids.ts';
 import { antifoamAndOthers } from './antifoam-and-others.ts';
-import { carriers, water } from './carriers.ts';
+import { carriers, deionisedWater, water } from './carriers.ts';
 import { citrusOils } from './citrus-oils.ts';
 import { foodEmulsifiers } from './emulsifiers.ts';
 import { esters } from './esters.ts';
@@ -26,6 +26,7 @@ import { terpenoids } from './terpenoids.ts';
 
 export const ingredients: readonly Ingredient[] = [
   water,
+  deionisedWater,
   ...citrusOils,
   ...flavourOils,
   ...spiceOils,

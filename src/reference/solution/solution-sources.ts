@@ -89,4 +89,7 @@ export const solutionSources: Readonly<Record<string, Source>> = {
     text: 'Alternative Sweeteners, chapter on mixed sweetener functionality, Table 1 (amounts for 10 g of sucrose in 240 mL of coffee)',
   },
   'prakash-2014': { text: 'Prakash, Markosyan and Bunders 2014, rebaudioside M, Foods 3:162' },
+  'berg-keefer-1958': {
+    text: 'Berg and Keefer 1958, Analytical determination of tartrate stability in wine, Am. J. Enol. Vitic. 9:180, as remembered',
+  },
 };
