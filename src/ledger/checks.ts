@@ -5,6 +5,7 @@ import type { Problem } from '../problem.ts';
 import type { Ingredient } from '../reference/ingredient.ts';
 import type { TrialCard } from './cards.ts';
 import type { Check } from './check.ts';
+import { checkAims } from './check-aims.ts';
 import { checkLinks, checkPhotos } from './check-links.ts';
 import { checkDuplicates, checkFileNames } from './check-numbers.ts';
 import { checkProcess } from './check-process.ts';
@@ -32,6 +33,7 @@ export const checks: readonly Check[] = [
   checkTimes,
   checkMadeTimes,
   checkWords,
+  checkAims,
 ];
 
 /** The book of a ledger that was read. */

@@ -1,0 +1,89 @@
+/** Whether a formula comes to what it aims at. */
+
+import { aimFigure, type JudgedAim, judgeAim, missedWords } from '../calc/drink/aims.ts';
+import { type FinishedDrink, finishedDrink } from '../calc/drink/finished-drink.ts';
+import type { Mixture } from '../calc/mixture/picture.ts';
+import { trimmedNumber } from '../calc/number-text.ts';
+import type { Parsed, Problem } from '../problem.ts';
+import type { AimCard, FormulaCard } from './cards.ts';
+import { type Check, found } from './check.ts';
+import { drinkConditions } from './drink-conditions.ts';
+import { type ItemMove, itemMoves } from './item-moves.ts';
+import { resolveStages, type Sources } from './resolve.ts';
+
+export interface AimReport {
+  readonly card: AimCard;
+  readonly judged: JudgedAim;
+  /** The item that moves it most, for a miss. */
+  readonly mover: ItemMove | undefined;
+}
+
+/** A miss is an error at the line of the aim. */
+export const checkAims: Check = (context) =>
+  context.ledger.formulas.flatMap((card): readonly Problem[] => {
+    const [first] = card.aims;
+    if (!card.isSound || !first) return [];
+    const { mixture } = resolveStages(card, context.sources);
+    if (!mixture) return [];
+    const drink = finishedDrink(mixture, drinkConditions({ bench: context.sources.bench, card }));
+    if (!drink.ok) {
+      const { code, message, hint } = drink.fault;
+      const finding = {
+        code,
+        severity: 'warning',
+        message: `the aims are not judged: ${message}`,
+        hint,
+      } as const;
+      return [found(context, card, finding, first.nameSpan)];
+    }
+    return aimReports(card, drink.value, context.sources)
+      .filter(({ judged }) => judged.state === 'missed')
+      .map((report) => found(context, card, missFinding(report), report.card.span));
+  });
+
+/** Every aim of a formula beside its drink. */
+export function aimReports(card: FormulaCard, drink: FinishedDrink, sources: Sources): readonly AimReport[] {
+  return card.aims.map((aim) => {
+    const judged = judgeAim(aim, drink);
+    return {
+      card: aim,
+      judged,
+      mover: judged.state === 'missed' ? moverOf(card, aim, { drink, judged, sources }) : undefined,
+    };
+  });
+}
+
+function moverOf(
+  card: FormulaCard,
+  aim: AimCard,
+  given: { readonly drink: FinishedDrink; readonly judged: JudgedAim; readonly sources: Sources },
+): ItemMove | undefined {
+  const { conditions } = given.drink;
+  const figureOf = (mixture: Mixture): number | undefined => valueIn(finishedDrink(mixture, conditions), aim);
+  return itemMoves(card, given.sources, { figureOf, value: given.judged.value ?? 0 })[0];
+}
+
+const valueIn = (drink: Parsed<FinishedDrink>, aim: AimCard): number | undefined =>
+  drink.ok ? judgeAim(aim, drink.value).value : undefined;
+
+export const missFinding = (report: AimReport) => ({
+  code: 'aim-missed',
+  severity: 'error' as const,
+  message: missedWords(report.judged),
+  hint: moverWords(report) ?? 'nothing that is weighed moves it: change the aim, or what is in the drink',
+});
+
+/** `1 % more citric acid moves it by 0.04 g/L; about 6 % more would do` */
+export function moverWords({ judged, mover }: AimReport): string | undefined {
+  if (!mover) return undefined;
+  const sign = mover.change < 0 ? '-' : '';
+  const change = `${sign}${trimmedNumber(Math.abs(mover.change), 2)}${judged.unit === '' ? '' : ` ${judged.unit}`}`;
+  const needed = -(judged.by ?? 0) / mover.change;
+  const amount = trimmedNumber(Math.abs(needed), 2);
+  const enough = Math.abs(needed) < 50 ? `; about ${amount} % ${needed > 0 ? 'more' : 'less'} would do` : '';
+  return `1 % more ${mover.name} moves it by ${change}${enough}`;
+}
+
+/** `4.41 g/L`, or nothing where it can't be reckoned. */
+export const judgedValueText = (judged: JudgedAim): string =>
+  judged.value === undefined ? '' : aimFigure(judged, judged.value);
