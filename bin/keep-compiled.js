@@ -21,6 +21,7 @@ const everyday = [
   [ledger, 'show', '17'],
   [ledger, 'reckon', '17', '--dry-run'],
   [ledger, 'observe', '13', '--look', 'clear', '--dry-run'],
+  [ledger, 'look', '11-13', 'clear', '14', 'hazy', '--dry-run'],
 ];
 
 async function run() {

@@ -2,6 +2,7 @@
 
 import { join } from 'node:path';
 import type { Io } from '../io.ts';
+import { pageOf } from '../ledger/edit-page.ts';
 import { addObservation } from '../ledger/observations-edit.ts';
 import { trialFiles } from '../ledger/single-trial.ts';
 import { readTime } from '../ledger/times.ts';
@@ -107,6 +108,7 @@ function addAll({ entries, problems }: Entries, { call, here, manner }: Round) {
       atEpoch: manner.at.epochMilliseconds,
       timeOf: (typed) => timeOf(typed, here),
       firstSample: card.samples[0]?.name ?? '',
+      ...(text.after === text.before ? { page: pageOf(document) } : {}),
     });
     if (!added.ok) {
       faults.push(...added.problems);

@@ -2,7 +2,7 @@
 
 import type { Problem } from '../problem.ts';
 import { isBlank, lineAt, lineEnd } from './edit-lines.ts';
-import { parseDocument } from './parse.ts';
+import { type LedgerDocument, parseDocument } from './parse.ts';
 import type { MapEntry, MapNode, TreeNode } from './tree.ts';
 
 export interface Page {
@@ -18,8 +18,11 @@ export type PageRead =
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
 /** Reads a text whose root is a map. One in which the reader found an error is not understood, so not edited. */
-export function readPage(file: string, text: string): PageRead {
-  const { root, problems, isReadable } = parseDocument(file, text);
+export const readPage = (file: string, text: string): PageRead => pageOf(parseDocument(file, text));
+
+/** The same of a document that has been read already. */
+export function pageOf({ source, root, problems, isReadable }: LedgerDocument): PageRead {
+  const { file, text } = source;
   if (!isReadable || problems.some((problem) => problem.severity === 'error')) return { ok: false, problems };
   if (root.kind === 'map') return { ok: true, page: { file, text, root, warnings: problems.length } };
   const message = `${file} holds no facts to add to`;

@@ -41,12 +41,11 @@ const refusedWith = ({ code, message, hint }: Refusal): Edited => ({
 
 /**
  * Changes one fact of a text.
- * Input     the file's name (for problems only), its text, and the change
+ * Input     the file's name (for problems only), its text, the change, and the text's page where it has been read
  * Output    the new text, in which every untouched character is as it was
  * Refuses   a text that can't be read, and a change that would make it read as anything but what was meant
  */
-export function edit(file: string, text: string, change: Change): Edited {
-  const before = readPage(file, text);
+export function edit(file: string, text: string, change: Change, before = readPage(file, text)): Edited {
   if (!before.ok) return { ok: false, problems: before.problems };
   const proposal = change(before.page);
   if ('message' in proposal) return refusedWith(proposal);

@@ -7,7 +7,7 @@ import { naming } from './disk-problem.ts';
 import { benchFile } from './find-root.ts';
 import type { Ledger } from './ledger.ts';
 import { needsArithmetic, type Opened, openFile, openNow, withArithmetic } from './open-file.ts';
-import type { LedgerDocument } from './parse.ts';
+import { type LedgerDocument, withoutTree } from './parse.ts';
 import type { ReadPort } from './port.ts';
 import { readBatchCard } from './read-batch.ts';
 import { readBenchCard } from './read-bench.ts';
@@ -116,8 +116,9 @@ export async function openFolder<Card extends AnyCard>(
     const size = port.sizeOf(join(root, file));
     if (size === undefined) continue;
     const request = { root, file, read: (document: LedgerDocument) => read(document, settings) };
-    const opened = await naming(file, async () => openNow(port, request, size));
-    all.push(needsArithmetic(opened) ? await withArithmetic(opened, request) : opened);
+    const now = await naming(file, async () => openNow(port, request, size));
+    const opened = needsArithmetic(now) ? await withArithmetic(now, request) : now;
+    all.push({ ...opened, document: withoutTree(opened.document) });
   }
   return all;
 }

@@ -3,7 +3,7 @@
 import { type Edited, edit } from './edit.ts';
 import { type Plain, plainFact, plainOf } from './edit-facts.ts';
 import { addListEntry } from './edit-list.ts';
-import { readPage } from './edit-page.ts';
+import { type PageRead, readPage } from './edit-page.ts';
 import type { Fact } from './fact-text.ts';
 import { entryOf, type TreeNode } from './tree.ts';
 
@@ -16,6 +16,8 @@ export interface NewObservation {
   readonly timeOf: (text: string) => number | undefined;
   /** The sample that an observation without one belongs to. */
   readonly firstSample?: string;
+  /** The text as it was read, where that has been done. */
+  readonly page?: PageRead;
 }
 
 /** `unchanged`: the very same is there already. */
@@ -64,7 +66,7 @@ function contentOf(plain: Plain, firstSample: string): string {
  * Output    the new text and the line, or the old text and `unchanged`
  */
 export function addObservation(file: string, text: string, observation: NewObservation): Added {
-  const read = readPage(file, text);
+  const read = observation.page ?? readPage(file, text);
   if (!read.ok) return { ok: false, problems: read.problems };
   const { facts, atEpoch, timeOf, firstSample = '' } = observation;
   const entries = entriesOf(read.page.root, 'observations');
@@ -81,6 +83,7 @@ export function addObservation(file: string, text: string, observation: NewObser
     file,
     text,
     addListEntry({ key: 'observations', facts, position, before: ['results'] }),
+    read,
   );
   return edited.ok ? { ...edited, state: 'added' } : edited;
 }

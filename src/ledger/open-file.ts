@@ -6,7 +6,7 @@ import type { Problem } from '../problem.ts';
 import type { AnyCard } from './cards.ts';
 import { naming } from './disk-problem.ts';
 import { decodeFile, largestBytes, tooLarge } from './guard.ts';
-import { type LedgerDocument, parseDocument, withoutTree } from './parse.ts';
+import { type LedgerDocument, parseDocument } from './parse.ts';
 import { sourceText } from './places.ts';
 import type { ReadPort } from './port.ts';
 import type { Read } from './reading.ts';
@@ -52,7 +52,7 @@ export function readText<Card extends AnyCard>(
   read: (document: LedgerDocument) => Read<Card>,
 ): Opened<Card> {
   const document = parseDocument(file, text);
-  return { file, document: withoutTree(document), ...read(document) };
+  return { file, document, ...read(document) };
 }
 
 function unread(file: string, text: string, problem: Problem): Opened<never> {
