@@ -25,7 +25,12 @@ export async function pictureOf(here: Here, trial: OpenedTrial, book: Book): Pro
   const problems = found.map(({ finding, span }) => problemAt(trial.document.source, finding, span));
   if (!mixture) throw new ProblemError(problems);
   return {
-    picture: { number: trial.card.number, mixture, dropGrams: here.bench.drop?.massGrams, alkalinity: here.bench.water.alkalinity },
+    picture: {
+      number: trial.card.number,
+      mixture,
+      dropGrams: here.bench.drop?.massGrams,
+      alkalinity: here.bench.water.alkalinity,
+    },
     warnings: problems,
   };
 }

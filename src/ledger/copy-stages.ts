@@ -4,11 +4,16 @@ import type { TrialCard } from './cards.ts';
 import { entryOf, type MapEntry, type MapNode, type TreeNode } from './tree.ts';
 
 /** What belongs to one make of a stage, and of an item, and is not copied. */
-const ofThatMake = { stage: ['made', 'by', 'density', 'weighs', 'note'], item: ['weighed', 'lot', 'note'] } as const;
+const ofThatMake = {
+  stage: ['made', 'by', 'density', 'weighs', 'note'],
+  item: ['weighed', 'lot', 'note'],
+} as const;
 
 /** The `stages` and `samples` of a trial, byte for byte but for weighed amounts, lots and notes. */
 export function copiedPlan(card: TrialCard, text: string): string {
-  const gone = stagesOf(card.root).flatMap((stage) => goneFrom(stage, ofThatMake.stage).concat(goneFromItems(stage)));
+  const gone = stagesOf(card.root).flatMap((stage) =>
+    goneFrom(stage, ofThatMake.stage).concat(goneFromItems(stage)),
+  );
   const parts = ['stages', 'samples'].flatMap((key) => {
     const entry = entryOf(card.root, key);
     return entry ? [wholeLines(text, entry, gone)] : [];

@@ -62,12 +62,18 @@ function worded(
   { path: masks, misfit }: Misfit,
   already: number,
 ): readonly Found[] {
-  const path = masks.map((step) => (step === masked ? '__proto__' : step));
+  const path = masks.map((step) => (typeof step === 'string' ? unmasked(step) : step));
   const node = nodeAt(root, path);
-  if (misfit.kind === 'unknown keys')
+  if (misfit.kind === 'unknown keys') {
+    const places = keyPlaces(node ?? root);
     return misfit.keys.map((key, index) =>
-      unknownKey(node ?? root, key, already + index < mostOffers ? keysAt(kind, path) : []),
+      unknownKey(
+        places.get(unmasked(key)) ?? node ?? root,
+        unmasked(key),
+        already + index < mostOffers ? keysAt(kind, path) : [],
+      ),
     );
+  }
   if (misfit.kind === 'not one of' && node?.kind === 'text') {
     const message = `"${node.text}" is not a word for "${nameOf(path)}"`;
     return [{ finding: { code: 'unknown-word', message, hint: offer(node.text, misfit.words) }, span: node }];
@@ -77,9 +83,15 @@ function worded(
   return [wrongShape({ node, path, shapes, text: source.text })];
 }
 
-function unknownKey(parent: TreeNode, typed: string, known: readonly string[]): Found {
-  const key = typed === masked ? '__proto__' : typed;
-  const span = entryOf(parent, key)?.key ?? parent;
+const unmasked = (key: string): string => (key === masked ? '__proto__' : key);
+
+/** Where each key stands first; looked up once, since a file from a stranger may hold tens of thousands. */
+const keyPlaces = (node: TreeNode): ReadonlyMap<string, Span> =>
+  new Map(
+    node.kind === 'map' ? node.entries.map(({ key }): [string, Span] => [key.text, key]).reverse() : [],
+  );
+
+function unknownKey(span: Span, key: string, known: readonly string[]): Found {
   const message = `"${key}" is not a key that can stand here`;
   return { finding: { code: 'unknown-key', message, hint: offer(key, known) }, span };
 }

@@ -26,6 +26,9 @@ interface Syntax {
   readonly masks: readonly Mask[];
 }
 
+/** A text with more errors than this is no notebook: its tree is not looked at. */
+const mostErrors = 200;
+
 /** Errors after which the tree still says what was meant, so that the rest of the file can be looked at. */
 const harmless: ReadonlySet<string> = new Set(['BAD_SCALAR_START']);
 
@@ -41,9 +44,10 @@ export function syntaxProblems(
   }
   const problems: Problem[] = [];
   const masks: Mask[] = [];
-  let isReadable = true;
+  let isReadable = errors.length <= mostErrors;
   const lines = new Set<number>();
-  for (const { code, pos } of [...errors].sort((left, right) => left.pos[0] - right.pos[0])) {
+  const inOrder = [...errors].sort((left, right) => left.pos[0] - right.pos[0]);
+  for (const { code, pos } of inOrder.slice(0, mostErrors)) {
     const { line } = source.placeAt({ start: pos[0], end: pos[1] });
     const slip = slipOn(source, code, { start: pos[0], end: pos[1] });
     const problem = slip && problemAt(source, slip.finding, slip.span);

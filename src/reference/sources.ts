@@ -24,8 +24,6 @@ const standards = {
   'ph-eur-triglycerides': 'European Pharmacopoeia, Triglycerides, Medium-chain',
   'ph-eur-propylene-glycol': 'United States and European Pharmacopoeias, Propylene Glycol',
   'chp-2020-glyceryl-stearate': 'Chinese Pharmacopoeia 2020, glyceryl mono- and distearate',
-  'bp-lactic-acid': 'British Pharmacopoeia, Lactic Acid, the grade of 88 to 92 per cent',
-  'eu-2008-84-lactic-acid': 'Commission Directive 2008/84/EC, purity criteria, lactic acid E 270',
   fcc: 'Food Chemicals Codex, the monograph of this oil',
   'fcc-bergamot-quoted': 'Food Chemicals Codex, Bergamot Oil, as quoted on a supplier sheet',
   'fcc-lemon-quoted': 'Food Chemicals Codex, Lemon Oil Distilled, as quoted on a supplier sheet',
@@ -44,7 +42,6 @@ const handbooks = {
     'Haynes (ed.) 2014, CRC Handbook of Chemistry and Physics, 95th edition, Physical Constants of Organic Compounds',
   'crc-102':
     'CRC Handbook of Chemistry and Physics, 102nd edition, Concentrative Properties of Aqueous Solutions',
-  'crc-inorganic': 'CRC Handbook of Chemistry and Physics, Physical Constants of Inorganic Compounds',
   'kell-1975': 'Kell 1975, J. Chem. Eng. Data 20:97, in the ITS-90 form of Jones and Harris 1992',
   'vdi-ppds': 'VDI Heat Atlas, density and viscosity correlations, evaluated',
   'perry-viscosity': "Perry's Chemical Engineers' Handbook, Table 2-313, liquid viscosity, evaluated",
@@ -96,7 +93,6 @@ const papers = {
   'sorbitan-laurate-sheet': 'Supplier sheet on sorbitan monolaurate',
   'emulsifier-hlb-list': 'Supplier list of the HLB values of common emulsifiers',
   'sucrose-ester-grades': 'Supplier grade table of sucrose esters, as quoted',
-  'sucrose-ester-second-supplier': 'Grades of a second supplier of sucrose esters, as quoted',
   'sucrose-palmitate-grades': 'Palmitate grades of two suppliers of sucrose esters, as quoted',
   'lecithin-sheet': 'Supplier page on the HLB of soy lecithins, 2022',
   'triglycerol-listing': 'Listing of HLB values of triglycerol stearate, as quoted',
@@ -127,7 +123,6 @@ const papers = {
   'spearmint-sheet': 'Supplier sheet on spearmint oil',
   'propylene-glycol-sheet': 'Supplier data on propylene glycol, viscosity',
   'propylene-glycol-ntp': 'Chemical data entry on propylene glycol, surface tension',
-  'phosphoric-acid-dossier': 'ECHA registration data, orthophosphoric acid',
   'citrus-titration': 'AOAC and citrus trade, titration to pH 8.1 to 8.2',
   'prepared-foods': 'Prepared Foods, trade article on the potency of sweeteners',
   'alternative-sweeteners':

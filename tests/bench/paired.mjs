@@ -20,11 +20,20 @@ export function paired(argvs, rounds, options = {}) {
   for (let round = 0; round < rounds; round++) {
     for (const [at, argv] of argvs.entries()) times[at].push(timed(argv, options).milliseconds);
   }
-  return times.map((each) => ({ median: median(each), ratio: median(each.map((one, at) => one / times[0][at])) }));
+  return times.map((each) => ({
+    median: median(each),
+    ratio: median(each.map((one, at) => one / times[0][at])),
+  }));
 }
 
 export function printTable(head, rows) {
-  const widths = head.map((title, at) => Math.max(title.length, ...rows.map((row) => String(row[at]).length)));
-  const line = (cells) => cells.map((cell, at) => String(cell).padEnd(widths[at])).join('  ').trimEnd();
+  const widths = head.map((title, at) =>
+    Math.max(title.length, ...rows.map((row) => String(row[at]).length)),
+  );
+  const line = (cells) =>
+    cells
+      .map((cell, at) => String(cell).padEnd(widths[at]))
+      .join('  ')
+      .trimEnd();
   console.log([line(head), ...rows.map(line)].join('\n'));
 }

@@ -10,12 +10,18 @@ const bin = resolve(import.meta.dirname, '../../bin/neckring.js');
 const folder = mkdtempSync(join(tmpdir(), 'neckring-bench-'));
 const commands = [
   ['acid', ['acid', '--acid', '40 g citric acid', '--drink', '8 L'], 1.6],
-  ['hlb', ['hlb', '--target', '12', '--emulsifier', '1 g polysorbate 80', '--emulsifier', '1 g sorbitan oleate'], 1.6],
+  [
+    'hlb',
+    ['hlb', '--target', '12', '--emulsifier', '1 g polysorbate 80', '--emulsifier', '1 g sorbitan oleate'],
+    1.6,
+  ],
   ['emulsifier', ['emulsifier', '--batch', '50 g', '--oil', '4%', '--ratio', '1:2'], 1.6],
   ['--help', ['--help'], 1.6],
   ['acid, with a sum', ['acid', '--acid', '2 * 20 g citric acid', '--drink', '8 L'], undefined],
 ];
-const results = paired([['-e', '0'], ...commands.map(([, words]) => [bin, ...words])], rounds, { cwd: folder });
+const results = paired([['-e', '0'], ...commands.map(([, words]) => [bin, ...words])], rounds, {
+  cwd: folder,
+});
 printTable(
   ['command', 'median ms', 'times node -e 0', 'at most'],
   results.map((result, at) => [

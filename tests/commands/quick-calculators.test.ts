@@ -349,7 +349,8 @@ describe('every calculator', () => {
     async (name) => {
       const { code, out } = await neckring([name, '--help']);
       expect(code).toBe(0);
-      const lines = out.split('\n').filter((line) => line.startsWith(`  neckring ${name} `));
+      const whole = out.replace(/ \\\n\s+/g, ' ');
+      const lines = whole.split('\n').filter((line) => line.startsWith(`  neckring ${name} `));
       expect(lines).toHaveLength(2);
       for (const line of lines) {
         const words = [

@@ -36,6 +36,10 @@ describe('the built-in ingredients', () => {
     expect(twice).toEqual([]);
   });
 
+  it('law: a name can be typed as a key of YAML and in a list between brackets without quotes', () => {
+    for (const { name } of ingredients) expect(name).toMatch(/^[A-Za-z0-9][^,:#[\]{}"']*$/);
+  });
+
   it('law: every source is in the bibliography, and every work of the bibliography has words', () => {
     expect(
       all.filter(({ figure }) => !Object.hasOwn(sources, figure.source)).map(({ where }) => where),

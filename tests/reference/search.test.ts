@@ -18,7 +18,7 @@ describe('searchIngredients', () => {
     expect(names('tween 80')).toEqual(['polysorbate 80']);
     expect(names('span')).toHaveLength(6);
     expect(names('orange tenfold')).toContain('sweet orange oil tenfold');
-    expect(names('stearate sucrose 70')).toEqual(['sucrose stearate, 70 % monoester']);
+    expect(names('stearate sucrose 70')).toEqual(['sucrose stearate (70 % monoester)']);
   });
 
   // Commission Regulation (EU) No 1333/2008, Annex II; the CAS registry.

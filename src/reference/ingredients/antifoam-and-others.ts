@@ -5,12 +5,12 @@ import { molarMass, recalled } from './figure-makers.ts';
 
 const antifoams: readonly Ingredient[] = [
   {
-    name: 'antifoam emulsion, 10 %',
+    name: 'antifoam emulsion',
     role: 'antifoam',
-    aliases: ['antifoam', 'antifoam emulsion', 'silicone antifoam emulsion', 'simethicone emulsion'],
+    aliases: ['antifoam', 'silicone antifoam emulsion', 'simethicone emulsion'],
     figures: { density: recalled(1, { low: 0.98, high: 1.02, temperatureCelsius: 25 }) },
     notes: [
-      'a tenth of it is active: 100 mg/kg of the emulsion is 10 mg/kg of silicone',
+      'taken as one of 10 per cent active: 100 mg/kg of the emulsion is 10 mg/kg of silicone',
       'emulsions of 20 and 30 per cent are sold too: write your own with what it contains',
       'more than is needed makes haze, an oil ring or spots (from memory)',
     ],

@@ -149,9 +149,9 @@ export const citrusOils: readonly Ingredient[] = [
     notes: ['expressed oil holds bergapten, which makes skin sensitive to light'],
   },
   {
-    name: 'lime oil, distilled',
+    name: 'distilled lime oil',
     role: 'oil',
-    aliases: ['lime oil', 'distilled lime oil'],
+    aliases: ['lime oil', 'lime oil distilled', 'lime oil, distilled'],
     cas: '8008-26-2',
     fold: 1,
     figures: {
@@ -162,9 +162,9 @@ export const citrusOils: readonly Ingredient[] = [
     },
   },
   {
-    name: 'lime oil, cold pressed',
+    name: 'cold pressed lime oil',
     role: 'oil',
-    aliases: ['cold pressed lime oil', 'expressed lime oil'],
+    aliases: ['expressed lime oil', 'lime oil, cold pressed'],
     cas: '8008-26-2',
     fold: 1,
     figures: {
@@ -197,9 +197,9 @@ export const citrusOils: readonly Ingredient[] = [
     },
   },
   {
-    name: 'lemon oil, distilled',
+    name: 'distilled lemon oil',
     role: 'oil',
-    aliases: ['distilled lemon oil'],
+    aliases: ['lemon oil distilled', 'lemon oil, distilled'],
     cas: '8008-56-8',
     fold: 1,
     figures: {

@@ -115,8 +115,8 @@ const records: readonly Aroma[] = [
     use: [0.1, 1.5],
   },
   {
-    name: '(Z)-3-hexenol',
-    aliases: ['cis-3-hexenol', 'leaf alcohol'],
+    name: 'cis-3-hexenol',
+    aliases: ['(Z)-3-hexenol', 'leaf alcohol'],
     cas: '928-96-1',
     formula: 'C6H12O',
     mass: 100.161,

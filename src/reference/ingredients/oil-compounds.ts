@@ -77,9 +77,9 @@ export const oilCompounds: readonly Ingredient[] = [
     },
   },
   {
-    name: '(R)-carvone',
+    name: 'l-carvone',
     role: 'oil',
-    aliases: ['carvone', 'l-carvone', '(-)-carvone'],
+    aliases: ['carvone', '(R)-carvone', '(-)-carvone'],
     cas: '6485-40-1',
     formula: 'C10H14O',
     figures: {
@@ -93,9 +93,9 @@ export const oilCompounds: readonly Ingredient[] = [
     notes: ['the spearmint form'],
   },
   {
-    name: '(S)-carvone',
+    name: 'd-carvone',
     role: 'oil',
-    aliases: ['d-carvone', '(+)-carvone'],
+    aliases: ['(S)-carvone', '(+)-carvone'],
     cas: '2244-16-8',
     formula: 'C10H14O',
     figures: {

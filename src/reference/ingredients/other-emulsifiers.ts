@@ -16,9 +16,9 @@ const recalledGrade = (value: number): Figure => recalled(value, { note: 'suppli
 
 /** Named by fatty acid and by the share of monoester, from which the HLB follows. */
 const sucroseEster = ({ acid, monoester, hlb, formula, molarMass: mass }: SucroseEster): Ingredient => ({
-  name: `sucrose ${acid}, ${monoester} % monoester`,
+  name: `sucrose ${acid} (${monoester} % monoester)`,
   role: 'emulsifier',
-  aliases: [`sucrose ${acid} ${monoester}`],
+  aliases: [`sucrose ${acid} ${monoester}`, `sucrose ${acid}, ${monoester} % monoester`],
   searchWords: ['sugar ester', 'sucrose ester', 'ryoto', 'sisterna'],
   eNumber: 'E 473',
   formula,

@@ -6,9 +6,9 @@ import { handbook, logP, molarMass, recalled, solubility } from './figure-makers
 
 export const terpenoids: readonly Ingredient[] = [
   {
-    name: '1,8-cineole',
+    name: 'eucalyptol',
     role: 'oil',
-    aliases: ['cineole', 'eucalyptol'],
+    aliases: ['1,8-cineole', 'cineole'],
     cas: '470-82-6',
     formula: 'C10H18O',
     figures: {

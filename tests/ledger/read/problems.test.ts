@@ -34,7 +34,9 @@ async function problemsOf(code: string): Promise<readonly Problem[]> {
 describe('pinned: the problems of small ledgers, each with one kind of slip', () => {
   it.each(codes)('%s', async (code) => {
     const problems = await problemsOf(code);
-    const expected = readFileSync(join(folder, code, 'expected.txt'), 'utf8').trimEnd().split('\n');
+    const expected = readFileSync(join(folder, code, 'expected.txt'), 'utf8')
+      .trimEnd()
+      .split('\n');
     expect(problems.map(problemLine)).toEqual(expected);
     if (code !== 'all-at-once') expect(problems.map((problem) => problem.code)).toContain(code);
   });
