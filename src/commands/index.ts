@@ -3,6 +3,7 @@
 import { calculators } from '../calc/calculators/index.ts';
 import { calculatorCommand } from './calculator-command.ts';
 import type { CommandSpec } from './command.ts';
+import { drinkCommands } from './drink-commands.ts';
 import { ingredientCommand } from './ingredient-command.ts';
 import { ledgerCommands } from './ledger-commands.ts';
 import { lookingCommands } from './looking-commands.ts';
@@ -12,6 +13,7 @@ import { weighingCommands } from './weighing-commands.ts';
 export const commands: readonly CommandSpec[] = [
   ...calculators.map(calculatorCommand),
   ...ledgerCommands,
+  ...drinkCommands,
   ...weighingCommands,
   ...lookingCommands,
   ...useCommands,

@@ -1,0 +1,50 @@
+/** What must be said with the figures of a drink. */
+
+import type { Caution } from '../answer.ts';
+import { fallsOut } from './falls-out.ts';
+import type { FinishedDrink } from './finished-drink.ts';
+import { type WaterTraces, waterCautions } from './water-cautions.ts';
+
+/** What crystallises first, then the water, then what the figures don't say. */
+export function drinkCautions(drink: FinishedDrink, traces: WaterTraces): readonly Caution[] {
+  return [
+    ...fallsOut(drink.stages, drink.conditions),
+    ...waterCautions(drink, traces),
+    ...unknownAcids(drink),
+    ...acidSyrups(drink),
+    ...beyondModel(drink),
+    ...(drink.acidity ? [accuracy] : []),
+  ];
+}
+
+const accuracy: Caution = {
+  code: 'ph-accuracy',
+  text: 'pH is reckoned for what is named; a juice has buffers of its own. Measure before you rely on it: what keeps a drink needs a validated process, and a number alone is no evidence.',
+  source: 'common practice, no source',
+};
+
+function unknownAcids({ solution }: FinishedDrink): readonly Caution[] {
+  if (solution.unknown.length === 0) return [];
+  const names = solution.unknown.join(', ');
+  const text = `There is no acid data for ${names}: left out of pH and acid. Measure both.`;
+  return [{ code: 'no-acid-data', text, source: 'common practice, no source' }];
+}
+
+/** The same acid in less water. */
+function acidSyrups({ stages, acidity }: FinishedDrink): readonly Caution[] {
+  const lowest = stages
+    .filter(({ stage, hasAcids }) => stage.name !== 'drink' && hasAcids && stage.shareInDrink > 0)
+    .flatMap(({ stage, acidity: own }) => (own.ok ? [{ name: stage.name, ph: own.value.ph }] : []))
+    .sort((left, right) => left.ph - right.ph)[0];
+  if (!lowest || !acidity || lowest.ph > acidity.ph - LOWER) return [];
+  const text = `The ${lowest.name} stands at pH ${lowest.ph.toFixed(2)}: harder on esters and ester emulsifiers than the drink. Keep it cold or use it soon, or acidify last.`;
+  return [{ code: 'acid-syrup', text, source: 'calculated from acid constants; hydrolysis goes with H+' }];
+}
+
+const LOWER = 0.2;
+
+function beyondModel({ acidity }: FinishedDrink): readonly Caution[] {
+  if (!acidity || acidity.withinActivityModel) return [];
+  const text = 'So much salt is in it that the activity model is carried past its source: measure the pH.';
+  return [{ code: 'strong-solution', text, source: 'davies-1962' }];
+}

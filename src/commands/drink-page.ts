@@ -1,0 +1,139 @@
+/** The finished drink as a page that fits a screen. */
+
+import { aimFigure, aimRangeText, aimWords } from '../calc/drink/aims.ts';
+import type { FinishedDrink } from '../calc/drink/finished-drink.ts';
+import type { LabelLine } from '../calc/drink/label.ts';
+import { drinkCitations, drinkWorking } from '../calc/drink/working-lines.ts';
+import { numberText, trimmedNumber } from '../calc/number-text.ts';
+import { type AimReport, moverWords } from '../ledger/check-aims.ts';
+import { partsText } from '../output/leaf-text.ts';
+import type { Block, Column, Page } from '../output/view.ts';
+import type { Source } from '../reference/sources.ts';
+import { type FigureLine, figureLines, nutritionLines } from './drink-words.ts';
+import { sourceWords } from './worded-sources.ts';
+
+const column = (head: string, align: Column['align']): Column => ({ head, align });
+
+const linesTable = (lines: readonly FigureLine[]): Block => ({
+  kind: 'table',
+  columns: [column('', 'left'), column('', 'point'), column('', 'left')],
+  rows: lines,
+});
+
+/** `orange cardamom: 1.035 kg in 1 L at 20 C` */
+export function figureBlocks(drink: FinishedDrink, title: string): Page {
+  const { stage, litres, conditions } = drink;
+  const celsius = trimmedNumber(conditions.temperatureKelvin - 273.15, 4);
+  return [
+    {
+      kind: 'heading',
+      text: `${title}: the finished drink, ${massText(stage.massGrams)} in ${volumeText(litres)} at ${celsius} C`,
+    },
+    linesTable(figureLines(drink)),
+  ];
+}
+
+const massText = (grams: number): string =>
+  grams >= 1000 ? `${numberText(grams / 1000, 4)} kg` : `${numberText(grams, 4)} g`;
+const volumeText = (litres: number): string =>
+  litres >= 1 ? `${numberText(litres, 4)} L` : `${numberText(litres * 1000, 4)} mL`;
+
+export function aimBlocks(reports: readonly AimReport[]): Page {
+  if (reports.length === 0) return [];
+  return [
+    { kind: 'heading', text: 'Aims' },
+    {
+      kind: 'table',
+      columns: [column('', 'left'), column('comes to', 'point'), column('aim', 'left'), column('', 'left')],
+      rows: reports.map(({ card, judged }) => [
+        aimWords(judged.name),
+        judged.value === undefined ? '-' : aimFigure(judged, judged.value),
+        judged.tolerance === undefined ? card.written : `${card.written} (${aimRangeText(judged)})`,
+        stateWords(judged),
+      ]),
+    },
+    ...reports.flatMap((report): Page => {
+      const words = report.judged.state === 'missed' ? moverWords(report) : undefined;
+      return words ? [{ kind: 'text', text: `${aimWords(report.judged.name)}: ${words}.` }] : [];
+    }),
+  ];
+}
+
+function stateWords({ state, by = 0, unit, why }: AimReport['judged']): string {
+  if (state === 'missed')
+    return `MISSED, ${trimmedNumber(Math.abs(by), 2)}${unit === '' ? '' : ` ${unit}`} ${by < 0 ? 'under' : 'over'}`;
+  if (state === 'to measure') return why ?? 'for measuring';
+  return state === 'given' ? '' : 'met';
+}
+
+/** Every stage: the syrup is where things crystallise, and where the pH is lowest. */
+export function stagesBlock({ stages }: FinishedDrink): Page {
+  return [
+    { kind: 'heading', text: 'Stages' },
+    {
+      kind: 'table',
+      columns: [
+        column('', 'left'),
+        column('mass', 'point'),
+        column('volume', 'point'),
+        column('Brix', 'point'),
+        column('pH', 'point'),
+        column('water activity', 'point'),
+        column('in the drink', 'point'),
+      ],
+      rows: stages.map(({ stage, brix, acidity, hasAcids, waterActivity }) => [
+        stage.name,
+        massText(stage.massGrams),
+        volumeText(stage.volumeMillilitres / 1000),
+        brix > 0 ? brix.toFixed(1) : '-',
+        hasAcids && acidity.ok ? acidity.value.ph.toFixed(2) : '-',
+        waterActivity.ok ? waterActivity.value.waterActivity.toFixed(3) : '-',
+        stage.name === 'drink' || stage.shareInDrink <= 0 ? '' : partsText(stage.shareInDrink),
+      ]),
+    },
+  ];
+}
+
+export function labelBlocks(drink: FinishedDrink, lines: readonly LabelLine[], title: string): Page {
+  const { withoutFactor } = drink.nutrition;
+  const notCounted =
+    withoutFactor.length > 0 ? ` Not counted, having no factor: ${withoutFactor.join(', ')}.` : '';
+  return [
+    { kind: 'heading', text: `${title}: ingredients by mass` },
+    {
+      kind: 'text',
+      text: `${lines.map(({ ingredient, eNumber }) => (eNumber ? `${ingredient} (${eNumber})` : ingredient)).join(', ')}.`,
+    },
+    {
+      kind: 'table',
+      columns: [column('', 'left'), column('by mass', 'point')],
+      rows: lines.map(({ ingredient, massFraction }) => [ingredient, partsText(massFraction)]),
+    },
+    { kind: 'heading', text: 'Per 100 mL' },
+    linesTable(nutritionLines(drink)),
+    {
+      kind: 'text',
+      text: `What a label must say is for local food law and a qualified person.${notCounted}`,
+      tone: 'faint',
+    },
+  ];
+}
+
+export function explainBlocks(drink: FinishedDrink, sources: Readonly<Record<string, Source>>): Page {
+  return [
+    { kind: 'heading', text: 'Working' },
+    {
+      kind: 'notes',
+      mark: ' ',
+      notes: drinkWorking(drink).map(({ equation, numbers }) => `${equation}\n  ${numbers}`),
+    },
+    { kind: 'heading', text: 'Sources' },
+    {
+      kind: 'notes',
+      mark: ' -',
+      notes: drinkCitations(drink).map(
+        (one) => `${one.for}: ${sourceWords(one.source, sources)}${one.fromMemory ? ' (from memory)' : ''}`,
+      ),
+    },
+  ];
+}

@@ -1,0 +1,92 @@
+/** The figures of a drink as lines: what it is, how much, and how far to trust it. */
+
+import type { FinishedDrink } from '../calc/drink/finished-drink.ts';
+import { numberText, trimmedNumber } from '../calc/number-text.ts';
+import { carbonationAtVolumes } from '../calc/solution/carbonation.ts';
+
+export type FigureLine = readonly [label: string, value: string, note: string];
+
+/** Notes are short: three columns stand in 80. */
+export function figureLines(drink: FinishedDrink): readonly FigureLine[] {
+  return [...acidLines(drink), ...sugarLines(drink), ...otherLines(drink), ...nutritionLines(drink)];
+}
+
+function acidLines({ acidity }: FinishedDrink): readonly FigureLine[] {
+  if (!acidity) return [['pH', '-', 'nothing weighed in moves it']];
+  const { ph, titratableAsCitric, eatenAsCitric } = acidity;
+  const eaten = eatenAsCitric > 0 ? `; the water takes ${numberText(eatenAsCitric, 2)}` : '';
+  return [
+    ['pH', ph.toFixed(2), 'allow 0.2 in a real drink'],
+    ['acid', `${numberText(titratableAsCitric, 3)} g/L`, `as citric, to pH 8.2${eaten}`],
+  ];
+}
+
+function sugarLines(drink: FinishedDrink): readonly FigureLine[] {
+  const { brix, refractometerBrix, brixAcidRatio, sweetness, nutrition } = drink;
+  const shown =
+    refractometerBrix === undefined ? '' : `; a refractometer shows ${refractometerBrix.toFixed(1)}`;
+  const lines: FigureLine[] = [
+    ['sugar', `${brix.toFixed(2)} Brix`, `${numberText(nutrition.sugarGrams * 10, 3)} g/L${shown}`],
+  ];
+  if (brixAcidRatio !== undefined)
+    lines.push(['Brix-acid ratio', numberText(brixAcidRatio, 3), 'Brix over % of acid by mass']);
+  if (sweetness.parts.length > 0) {
+    const span = sweetness.high - sweetness.low;
+    const value =
+      span < 0.05 ? sweetness.low.toFixed(1) : `${sweetness.low.toFixed(1)} to ${sweetness.high.toFixed(1)}`;
+    const note = `g of sucrose in 100 mL${sweetness.parts.length > 1 ? '; blends do not add' : ''}`;
+    lines.push(['as sweet as', value, note]);
+  }
+  return lines;
+}
+
+function otherLines(drink: FinishedDrink): readonly FigureLine[] {
+  const { densityGramsPerMillilitre, stage, waterActivity, viscosityMillipascalSeconds } = drink;
+  const lines: FigureLine[] = [
+    [
+      'density',
+      `${numberText(densityGramsPerMillilitre, 5)} g/mL`,
+      stage.densityFrom.measured ? 'measured' : 'reckoned from what is in it',
+    ],
+  ];
+  if (waterActivity !== undefined)
+    lines.push(['water activity', waterActivity.toFixed(3), 'says nothing of pH and preservative']);
+  if (viscosityMillipascalSeconds !== undefined)
+    lines.push(['viscosity', `${numberText(viscosityMillipascalSeconds, 2)} mPa s`, 'of its sugar in water']);
+  return [...lines, ...carbonationLines(drink)];
+}
+
+function carbonationLines({ conditions, measuredCarbonation }: FinishedDrink): readonly FigureLine[] {
+  const { carbonDioxideVolumes: volumes, temperatureKelvin } = conditions;
+  if (volumes === undefined || volumes <= 0) return [];
+  const at = carbonationAtVolumes({ volumes, temperatureKelvin });
+  const celsius = trimmedNumber(temperatureKelvin - 273.15, 4);
+  const bar = at.ok ? numberText(at.value.gaugePressurePascal / 1e5, 2) : '';
+  const pressure = at.ok ? `, ${bar} bar gauge at ${celsius} C within 8 %` : '';
+  return [
+    [
+      'CO2',
+      `${trimmedNumber(volumes, 3)} vol`,
+      `${measuredCarbonation ? 'measured' : 'aimed at'}${pressure}`,
+    ],
+  ];
+}
+
+/** Per 100 mL. */
+export function nutritionLines({ nutrition, conditions }: FinishedDrink): readonly FigureLine[] {
+  const { kilojoules, kilocalories, sodiumMilligrams, sugarGrams } = nutrition;
+  const hasWaterSodium = conditions.water.sodiumMilligramsPerLitre !== undefined;
+  return [
+    [
+      'energy',
+      `${numberText(kilojoules, 3)} kJ`,
+      `${numberText(kilocalories, 3)} kcal; per 100 mL, as are the next two`,
+    ],
+    ['sugar', `${numberText(sugarGrams, 3)} g`, 'mono- and disaccharides'],
+    [
+      'sodium',
+      `${numberText(sodiumMilligrams, 3)} mg`,
+      hasWaterSodium ? 'with that of the bench water' : 'without that of the bench water',
+    ],
+  ];
+}
