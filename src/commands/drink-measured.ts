@@ -117,7 +117,7 @@ export function measuredBlocks(measured: MeasuredDrink | undefined): Page {
         figureText(one.reading, one.measured),
         one.computed === undefined ? '-' : figureText(one.reading, one.computed),
         trimmedNumber(one.tolerance, 2),
-        one.computed === undefined ? 'for measuring' : one.agrees ? 'agrees' : 'DIFFERS',
+        one.computed === undefined ? 'measured only' : one.agrees ? 'agrees' : 'DIFFERS',
       ]),
     },
     ...slipWords(measured).map((text) => ({ kind: 'text', text }) as const),

@@ -40,6 +40,10 @@ const volumeText = (litres: number): string =>
 
 export function aimBlocks(reports: readonly AimReport[]): Page {
   if (reports.length === 0) return [];
+  const moved = reports.flatMap((report) => {
+    const words = report.judged.state === 'missed' ? moverWords(report) : undefined;
+    return words ? [`${aimWords(report.judged.name)}: ${words}`] : [];
+  });
   return [
     { kind: 'heading', text: 'Aims' },
     {
@@ -52,17 +56,14 @@ export function aimBlocks(reports: readonly AimReport[]): Page {
         stateWords(judged),
       ]),
     },
-    ...reports.flatMap((report): Page => {
-      const words = report.judged.state === 'missed' ? moverWords(report) : undefined;
-      return words ? [{ kind: 'text', text: `${aimWords(report.judged.name)}: ${words}.` }] : [];
-    }),
+    ...(moved.length > 0 ? [{ kind: 'notes', mark: '-', notes: moved } as const] : []),
   ];
 }
 
-function stateWords({ state, by = 0, unit, why }: AimReport['judged']): string {
+function stateWords({ state, by = 0, unit }: AimReport['judged']): string {
   if (state === 'missed')
     return `MISSED, ${trimmedNumber(Math.abs(by), 2)}${unit === '' ? '' : ` ${unit}`} ${by < 0 ? 'under' : 'over'}`;
-  if (state === 'to measure') return why ?? 'for measuring';
+  if (state === 'to measure') return 'for measuring';
   return state === 'given' ? '' : 'met';
 }
 

@@ -9,10 +9,12 @@ import { envelope } from '../output/answer-json.ts';
 import { fail, type Problem, ProblemError } from '../problem.ts';
 import { withArithmetic } from './calculate.ts';
 import { type Call, type Outcome, optionValue } from './command.ts';
+import { measuredBlocks, measuredJson } from './drink-measured.ts';
 import { changedLines, landHere, textNow } from './land-text.ts';
 import { problemOf } from './look-entry.ts';
 import { beforeMadeProblem, chooseSample, endProblem, sampleFacts } from './look-sample.ts';
 import { readLookTime } from './look-time.ts';
+import { isReading, measuredNow } from './measured-of.ts';
 import { factOf, optionProblem } from './observation-facts.ts';
 import { observedFacts } from './observation-options.ts';
 import { type Here, type OpenedTrial, openHere, openTrialNamed } from './open-ledger.ts';
@@ -32,14 +34,20 @@ export async function runObserve(call: Call, io: Io): Promise<Outcome> {
   const photo = await photoOf({ call, io, here, trial, seen });
   const written = await writeSeen({ call, io, here, trial, seen, photo });
   const taken = written.photo;
+  const hasReading = seen.facts.some(([key]) => isReading(key)) && !call.flags.has('dry-run');
+  const measured = hasReading ? await measuredNow(here, io, trial.file) : undefined;
   return {
     exitCode: 0,
-    page: written.diff.length > 0 ? [{ kind: 'lines', lines: written.diff }] : [],
+    page: [
+      ...(written.diff.length > 0 ? [{ kind: 'lines', lines: written.diff } as const] : []),
+      ...measuredBlocks(measured),
+    ],
     json: envelope({
       schema: 'observe@1',
       given: { trial: trial.card.number },
       found: {
         ...{ file: trial.file, line: written.line, state: written.state },
+        ...measuredJson(measured),
         ...(taken ? { photo: taken.path, photoSize: { value: taken.sizeBytes, unit: 'bytes' } } : {}),
       },
     }),

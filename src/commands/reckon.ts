@@ -10,8 +10,10 @@ import { type Problem, ProblemError } from '../problem.ts';
 import type { Source } from '../reference/sources.ts';
 import { askAboutCaffeine } from './caffeine-gate.ts';
 import type { Call, Outcome } from './command.ts';
+import { type MeasuredDrink, measuredBlocks, measuredJson } from './drink-measured.ts';
 import { changedLines, landHere, textNow } from './land-text.ts';
 import { bookOf } from './ledger-book.ts';
+import { measuredOf } from './measured-of.ts';
 import { type Here, type OpenedTrial, openHere, openTrialNamed } from './open-ledger.ts';
 import { markOf, type Reckoned, type Reckoning, reckonTrial } from './reckoned.ts';
 import { figureFacts, givenFacts } from './result-facts.ts';
@@ -30,6 +32,7 @@ export async function runReckon(call: Call, io: Io): Promise<Outcome> {
     readonly reckoning: Reckoning;
     readonly warnings: readonly Problem[];
     readonly cautions: readonly Caution[];
+    readonly measured: MeasuredDrink | undefined;
   }[] = [];
   for (const word of call.words) {
     const trial = await openTrialNamed(here, io, word);
@@ -37,7 +40,8 @@ export async function runReckon(call: Call, io: Io): Promise<Outcome> {
     const reckoning = reckonTrial(picture, book);
     const { cautions, gate } = await trialCautions(here, trial, { book, mixture: picture.mixture });
     await askAboutCaffeine(call, io, gate);
-    all.push({ trial, warnings, reckoning, cautions: notYetSaid(cautions, reckoning) });
+    const measured = await measuredOf(here, trial, book);
+    all.push({ trial, warnings, reckoning, measured, cautions: notYetSaid(cautions, reckoning) });
   }
   const isDry = call.flags.has('dry-run');
   const written = await writeResults({
@@ -53,8 +57,9 @@ export async function runReckon(call: Call, io: Io): Promise<Outcome> {
   return {
     exitCode: 0,
     page: all
-      .flatMap(({ trial, reckoning, cautions }) => [
+      .flatMap(({ trial, reckoning, measured, cautions }) => [
         ...trialPage(trial, reckoning, sources, call.flags.has('explain')),
+        ...measuredBlocks(measured),
         ...cautionBlocks(cautions),
       ])
       .concat(diffBlocks(written, isDry)),
@@ -62,8 +67,9 @@ export async function runReckon(call: Call, io: Io): Promise<Outcome> {
       schema: 'reckon@1',
       given: { trials: all.map(({ trial }) => trial.card.number) },
       found: {
-        trials: all.map(({ trial, reckoning, cautions }) => ({
+        trials: all.map(({ trial, reckoning, measured, cautions }) => ({
           trial: trial.card.number,
+          ...measuredJson(measured),
           cautions,
           answers: reckoning.answers.map(({ filed }) => ({
             ...answerJson(wordSources(filed.answer, sources)),

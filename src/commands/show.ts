@@ -6,7 +6,9 @@ import { cautionBlocks, closingCaution } from '../output/answer-page.ts';
 import type { Page } from '../output/view.ts';
 import { isProblemError, type Problem } from '../problem.ts';
 import type { Call, Outcome } from './command.ts';
+import { measuredBlocks, measuredJson } from './drink-measured.ts';
 import { bookOf } from './ledger-book.ts';
+import { measuredOf } from './measured-of.ts';
 import { type Here, type OpenedTrial, openHere, openTrialNamed } from './open-ledger.ts';
 import { mixtureJson, trialJson } from './show-json.ts';
 import { headBlocks, observationBlocks, resultBlocks } from './show-record.ts';
@@ -22,12 +24,14 @@ export async function runShow(call: Call, io: Io): Promise<Outcome> {
   const { card } = trial;
   const around = book ? await trialCautions(here, trial, { book, mixture }) : undefined;
   const cautions = around?.cautions ?? [];
+  const measured = book && (await measuredOf(here, trial, book));
   const page: Page = [
     ...headBlocks(card, here),
     ...card.stages.flatMap((stage) => stageBlocks(stage, mixture)),
     ...usedBlocks(around?.used ?? []),
     ...drinkBlocks(mixture),
     ...observationBlocks(card, here.bench.tastes),
+    ...measuredBlocks(measured),
     ...resultBlocks(card),
     ...cautionBlocks(cautions),
     ...(card.results.length > 0 && cautions.length === 0
@@ -40,7 +44,12 @@ export async function runShow(call: Call, io: Io): Promise<Outcome> {
     json: envelope({
       schema: 'show@1',
       given: { trial: card.number },
-      found: { ...trialJson(trial), ...usedJson(around?.used ?? []), ...mixtureJson(mixture) },
+      found: {
+        ...trialJson(trial),
+        ...usedJson(around?.used ?? []),
+        ...mixtureJson(mixture),
+        ...measuredJson(measured),
+      },
       cautions,
       problems,
     }),

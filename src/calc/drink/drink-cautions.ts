@@ -13,6 +13,7 @@ export function drinkCautions(drink: FinishedDrink, traces: WaterTraces): readon
     ...unknownAcids(drink),
     ...acidSyrups(drink),
     ...beyondModel(drink),
+    ...((drink.conditions.carbonDioxideVolumes ?? 0) > 0 ? carbonated : []),
     ...(drink.acidity ? [accuracy] : []),
   ];
 }
@@ -22,6 +23,19 @@ const accuracy: Caution = {
   text: 'pH is reckoned for what is named; a juice has buffers of its own. Measure before you rely on it: what keeps a drink needs a validated process, and a number alone is no evidence.',
   source: 'common practice, no source',
 };
+
+const carbonated: readonly Caution[] = [
+  {
+    code: 'sugar-holds-less',
+    text: 'The pressure is that of water: a sugared drink presses up to 8 % harder at the same volumes.',
+    source: 'weiss-1974',
+  },
+  {
+    code: 'pressure',
+    text: 'Bottles burst: use those made for the pressure, warm days counted, and a regulator with a relief valve. CO2 collects in small rooms: air them.',
+    source: 'common practice, no source',
+  },
+];
 
 function unknownAcids({ solution }: FinishedDrink): readonly Caution[] {
   if (solution.unknown.length === 0) return [];

@@ -75,11 +75,14 @@ function mend({ substance, gramsPerLitre, holds }: Crystal, { figures, drink, th
     : `${addToDrink}.`;
 }
 
+/** Less over is within what the figures are worth. */
+const CLEARLY_OVER = 1.1;
+
 /** Rounded down, so that it does fit. */
 const throwText = (parts: number): string => `${Math.floor(parts * 10) / 10}`;
 
 function saltCaution(salt: SparingSalt, { stage }: StageFigures): readonly Caution[] {
-  if (salt.times <= 1 || salt.known === 'at least') return [];
+  if (salt.times <= CLEARLY_OVER || salt.known === 'at least') return [];
   const hint =
     salt.salt === 'calcium citrate'
       ? 'Use softer or deionised water, or less citrate salt: more acid keeps it dissolved.'
