@@ -79,7 +79,7 @@ function acidsJson({ acidity, solution }: FinishedDrink): readonly object[] {
   });
 }
 
-function aimJson(report: AimReport): object {
+export function aimJson(report: AimReport): object {
   const { judged, card, mover } = report;
   return {
     aim: judged.name,

@@ -119,9 +119,9 @@ export const ledgerCommands: readonly CommandSpec[] = [
     name: 'reckon',
     summary: 'run every calculator on a trial and write the answers back',
     about:
-      'Shows each answer, says which calculators do not apply and why, and appends what is new under results.',
+      'Shows each answer, says which calculators do not apply and why, and appends what is new under results. A formula keeps no results: its aims are judged, and a miss exits 1.',
     group: 'Ledger',
-    words: [{ name: 'TRIAL', help: 'its number or its file', many: true, required: true }],
+    words: [{ name: 'TRIAL', help: 'its number or its file, or a formula', many: true, required: true }],
     options: [dryRunOption, yesOption, explainOption, jsonOption],
     examples: [
       { line: 'reckon 13', says: 'all answers for trial 13' },

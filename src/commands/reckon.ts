@@ -14,7 +14,9 @@ import { type MeasuredDrink, measuredBlocks, measuredJson } from './drink-measur
 import { changedLines, landHere, textNow } from './land-text.ts';
 import { bookOf } from './ledger-book.ts';
 import { measuredOf } from './measured-of.ts';
+import { openDesign } from './open-formula.ts';
 import { type Here, type OpenedTrial, openHere, openTrialNamed } from './open-ledger.ts';
+import { type ReckonedFormula, reckonFormula } from './reckon-formula.ts';
 import { markOf, type Reckoned, type Reckoning, reckonTrial } from './reckoned.ts';
 import { figureFacts, givenFacts } from './result-facts.ts';
 import { trialCautions } from './trial-cautions.ts';
@@ -34,8 +36,15 @@ export async function runReckon(call: Call, io: Io): Promise<Outcome> {
     readonly cautions: readonly Caution[];
     readonly measured: MeasuredDrink | undefined;
   }[] = [];
+  const formulas: ReckonedFormula[] = [];
   for (const word of call.words) {
-    const trial = await openTrialNamed(here, io, word);
+    const design = await openDesign(here, io, word);
+    if (design.card.kind === 'formula') {
+      const around = { here, book, sources, explain: call.flags.has('explain') };
+      formulas.push(await reckonFormula({ ...design, card: design.card }, around));
+      continue;
+    }
+    const trial = { ...design, card: design.card };
     const { picture, warnings } = await pictureOf(here, trial, book);
     const reckoning = reckonTrial(picture, book);
     const { cautions, gate } = await trialCautions(here, trial, { book, mixture: picture.mixture });
@@ -55,14 +64,17 @@ export async function runReckon(call: Call, io: Io): Promise<Outcome> {
     })),
   });
   return {
-    exitCode: 0,
+    exitCode: formulas.some(({ isMissed }) => isMissed) ? 1 : 0,
     page: all
       .flatMap(({ trial, reckoning, measured, cautions }) => [
         ...trialPage(trial, reckoning, sources, call.flags.has('explain')),
         ...measuredBlocks(measured),
         ...cautionBlocks(cautions),
       ])
-      .concat(diffBlocks(written, isDry)),
+      .concat(
+        formulas.flatMap(({ page }) => page),
+        diffBlocks(written, isDry),
+      ),
     json: envelope({
       schema: 'reckon@1',
       given: { trials: all.map(({ trial }) => trial.card.number) },
@@ -80,10 +92,11 @@ export async function runReckon(call: Call, io: Io): Promise<Outcome> {
             why,
           })),
         })),
+        formulas: formulas.map(({ json }) => json),
       },
-      cautions: all.flatMap(({ cautions }) => cautions),
+      cautions: [...all, ...formulas].flatMap(({ cautions }) => cautions),
     }),
-    problems: all.flatMap(({ warnings }) => warnings),
+    problems: [...all, ...formulas].flatMap(({ warnings }) => warnings),
     notes: notesOf(written, isDry),
   };
 }

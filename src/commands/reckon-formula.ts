@@ -1,0 +1,78 @@
+/** A formula under `reckon`: every calculator on its stages and its aims judged. A formula keeps no results. */
+
+import type { Caution } from '../calc/answer.ts';
+import type { Book } from '../calc/book.ts';
+import { finishedDrink } from '../calc/drink/finished-drink.ts';
+import { adviceCaution } from '../ledger/advice.ts';
+import { aimReports } from '../ledger/check-aims.ts';
+import { slipAdvice } from '../ledger/check-slips.ts';
+import { drinkConditions } from '../ledger/drink-conditions.ts';
+import { answerJson } from '../output/answer-json.ts';
+import { answerPage, cautionBlocks } from '../output/answer-page.ts';
+import type { Page } from '../output/view.ts';
+import { visible } from '../output/visible.ts';
+import type { Problem } from '../problem.ts';
+import type { Source } from '../reference/sources.ts';
+import { aimJson } from './drink-json.ts';
+import { aimBlocks } from './drink-page.ts';
+import { type OpenedFormula, resolveDesign } from './open-formula.ts';
+import type { Here } from './open-ledger.ts';
+import { reckonTrial } from './reckoned.ts';
+import { sourceWords, wordSources } from './worded-sources.ts';
+
+export interface ReckonedFormula {
+  readonly page: Page;
+  readonly json: object;
+  readonly cautions: readonly Caution[];
+  readonly warnings: readonly Problem[];
+  readonly isMissed: boolean;
+}
+
+interface Around {
+  readonly here: Here;
+  readonly book: Book;
+  readonly sources: Readonly<Record<string, Source>>;
+  readonly explain: boolean;
+}
+
+export async function reckonFormula(
+  design: OpenedFormula,
+  { here, book, sources: bibliography, explain }: Around,
+): Promise<ReckonedFormula> {
+  const { card } = design;
+  const { mixture, sources, warnings } = await resolveDesign(here, design, book);
+  const dropGrams = here.bench.drop?.massGrams;
+  const alkalinity = here.bench.water.alkalinity;
+  const { answers } = reckonTrial({ number: undefined, mixture, dropGrams, alkalinity }, book);
+  const drink = finishedDrink(mixture, drinkConditions({ bench: here.bench, card }));
+  const aims = drink.ok ? aimReports(card, drink.value, sources) : [];
+  const worded = answers.map((one) => ({ ...one, answer: wordSources(one.filed.answer, bibliography) }));
+  const cautions = slipAdvice(card, sources)
+    .map(adviceCaution)
+    .map((one) => ({ ...one, source: sourceWords(one.source, bibliography) }));
+  return {
+    page: [
+      { kind: 'heading', text: `Formula: ${visible(card.name)}` },
+      ...worded.flatMap(
+        ({ calculator, filed, answer }): Page => [
+          { kind: 'heading', text: filed.stage ? `${calculator.name}, ${filed.stage}` : calculator.name },
+          ...answerPage(answer, calculator.readings, explain),
+        ],
+      ),
+      ...aimBlocks(aims),
+      ...(drink.ok || card.aims.length === 0
+        ? []
+        : [{ kind: 'text', text: `The aims are not judged: ${drink.fault.message}.` } as const]),
+      ...cautionBlocks(cautions),
+    ],
+    json: {
+      formula: card.name,
+      answers: worded.map(({ filed, answer }) => ({ ...answerJson(answer), stage: filed.stage ?? '' })),
+      aims: aims.map(aimJson),
+      cautions,
+    },
+    cautions,
+    warnings,
+    isMissed: aims.some(({ judged }) => judged.state === 'missed'),
+  };
+}
