@@ -125,7 +125,7 @@ function drinkEnvelope({ design, drink, aims, label, measured, ...report }: Drin
     schema: 'drink@1',
     given: {
       ...(card.kind === 'trial' ? { trial: card.number } : { formula: card.name }),
-      temperature: { value: drink.conditions.temperatureKelvin - 273.15, unit: 'C' },
+      temperature: { value: Number((drink.conditions.temperatureKelvin - 273.15).toFixed(9)), unit: 'C' },
     },
     found: { ...drinkJson({ drink, aims, label }), ...measuredJson(measured) },
     cautions: report.cautions,

@@ -1,10 +1,15 @@
 import { acidSystems, type DissociationStep } from '../../reference/solution/acid-constants.ts';
 import { answered } from '../answered.ts';
 import { defineCalculator } from '../define-calculator.ts';
+import { waterDensity } from '../density/water-density.ts';
+import { isBenchWater } from '../drink/stage-solution.ts';
 import { quantityField } from '../fields.ts';
+import type { ResolvedStage } from '../mixture/picture.ts';
 import { numberText } from '../number-text.ts';
 import { portionsField, portionsOf } from '../portions-field.ts';
+import type { Quantity } from '../quantity.ts';
 import { acidEaten, alkalinityPortion } from '../solution/alkalinity.ts';
+import { dissolve, type Portion } from '../solution/dissolve.ts';
 import { drinkAcidity } from '../solution/drink.ts';
 import { portionsIn } from '../solution-portions.ts';
 
@@ -61,14 +66,19 @@ export const ph = defineCalculator({
     if (!drink) return { why: 'it has no stage named drink' };
     const items = portionsIn(drink);
     if (items.length === 0) return { why: 'nothing in the drink moves its pH' };
-    return [{ stage: drink.name, given: { items, ...(alkalinity ? { alkalinity } : {}) } }];
+    const own = alkalinity && times(alkalinity, benchWaterShare(drink));
+    return [{ stage: drink.name, given: { items, ...(own && own.inner > 0 ? { alkalinity: own } : {}) } }];
   },
   work: (given, working) => {
     const temperatureKelvin = given.temperature?.inner ?? roomKelvin;
     const hard = given.alkalinity?.inner ?? 0;
-    const water = { milligramsPerLitreAsCalciumCarbonate: hard, waterShare: 1 };
+    const dissolved = portionsOf(given.items);
+    const water = {
+      milligramsPerLitreAsCalciumCarbonate: hard,
+      waterShare: hard > 0 ? waterShare(dissolved, temperatureKelvin) : 1,
+    };
     const still = {
-      portions: [...portionsOf(given.items), ...(hard > 0 ? [alkalinityPortion(water)] : [])],
+      portions: [...dissolved, ...(hard > 0 ? [alkalinityPortion(water)] : [])],
       temperatureKelvin,
     };
     const carbonated = given.co2 ? { ...still, partialPressureCarbonDioxidePascal: given.co2.inner } : still;
@@ -115,3 +125,20 @@ export const ph = defineCalculator({
     };
   },
 });
+
+/** Litres of water in a litre of it. */
+function waterShare(portions: readonly Portion[], temperatureKelvin: number): number {
+  const litre = answered(dissolve({ portions, temperatureKelvin }));
+  return litre.waterKilograms / answered(waterDensity({ temperatureKelvin }));
+}
+
+/** Of all the water in a stage the share that comes from the bench's tap. */
+function benchWaterShare({ substances }: ResolvedStage): number {
+  const water = substances.filter(({ role }) => role === 'water');
+  const all = water.reduce((sum, { massGrams }) => sum + massGrams, 0);
+  const own = water.filter(({ entry }) => isBenchWater(entry));
+  return all > 0 ? own.reduce((sum, { massGrams }) => sum + massGrams, 0) / all : 0;
+}
+
+const times = (quantity: Quantity, factor: number): Quantity =>
+  factor === 1 ? quantity : { ...quantity, value: quantity.value * factor, inner: quantity.inner * factor };
