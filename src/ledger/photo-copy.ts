@@ -60,7 +60,8 @@ export async function copyPhoto(disk: Disk, wanted: PhotoWanted): Promise<PhotoP
 async function written(disk: Disk, target: string, bytes: Uint8Array): Promise<boolean> {
   const folder = dirname(target);
   await disk.makeFolder(folder);
-  const temporary = join(folder, `.neckring-${process.pid}-${Date.now()}.tmp`);
+  const chance = Math.random().toString(36).slice(2);
+  const temporary = join(folder, `.neckring-${process.pid}-${chance}.tmp`);
   let isKept = false;
   try {
     await disk.writeNew(temporary, bytes);
