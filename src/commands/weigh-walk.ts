@@ -6,6 +6,7 @@ import { openTrial, trialFiles } from '../ledger/single-trial.ts';
 import { isSameName } from '../ledger/stage-name.ts';
 import { envelope } from '../output/answer-json.ts';
 import { visible } from '../output/visible.ts';
+import { wrapped } from '../output/wrap.ts';
 import type { Call, Outcome } from './command.ts';
 import { type AtBalance, atBalance, type ItemFactToWrite, slips, writeFacts } from './weigh.ts';
 import { readFigure } from './weigh-words.ts';
@@ -16,18 +17,20 @@ const trialsForLots = 5;
 
 export async function walkWeighing(typed: string, call: Call, io: Io): Promise<Outcome> {
   let at = await atBalance(typed, call, io);
-  for (const caution of at.cautions) io.out(`! ${visible(caution)}\n`);
-  io.out('Type what the balance says of this addition; Enter for as planned, s to skip, Ctrl-C to leave.\n');
+  for (const caution of at.cautions) say(io, `! ${caution}`);
+  say(io, 'Type what the balance says of this addition; Enter for as planned, s to skip, Ctrl-C to leave.');
   const lots = await lastLots(at);
   let written = 0;
   for (let place = 0; place < at.additions.length; place++) {
     const addition = at.additions[place];
     if (!addition || addition.item.weighed) continue;
-    const facts = await askAddition(at, place, io, lots);
-    if (facts === 'leave') break;
+    const { facts, isLeft } = await askAddition(at, place, io, lots);
+    if (facts.length > 0) {
+      await writeFacts(at, call, io, facts);
+      written += 1;
+    }
+    if (isLeft) break;
     if (facts.length === 0) continue;
-    await writeFacts(at, call, io, facts);
-    written += 1;
     // What was weighed changes what is still to weigh.
     at = await atBalance(typed, call, io);
   }
@@ -47,38 +50,47 @@ export async function walkWeighing(typed: string, call: Call, io: Io): Promise<O
   };
 }
 
-async function askAddition(
-  at: AtBalance,
-  place: number,
-  io: Io,
-  lots: Map<string, string>,
-): Promise<readonly ItemFactToWrite[] | 'leave'> {
+const say = (io: Io, text: string): void => io.out(`${wrapped(visible(text), io.columns).join('\n')}\n`);
+
+/** What came of one addition; `isLeft` when the person left with Ctrl-C. */
+interface Asked {
+  readonly facts: readonly ItemFactToWrite[];
+  readonly isLeft: boolean;
+}
+
+const left: Asked = { facts: [], isLeft: true };
+
+async function askAddition(at: AtBalance, place: number, io: Io, lots: Map<string, string>): Promise<Asked> {
   const addition = at.additions[place];
-  if (!addition) return [];
+  if (!addition) return { facts: [], isLeft: false };
   const planned = asShown(addition.plannedGrams, addition.divisionGrams);
-  io.out(
-    `\n${visible(addition.stage.name)}, ${visible(addition.item.name)}: this addition ${planned} g, the balance should read ${readings(at.additions)[place]} g\n`,
-  );
+  const total = readings(at.additions)[place];
+  io.out('\n');
+  say(io, `${addition.stage.name}, ${addition.item.name}`);
+  say(io, `  this addition ${planned} g, the balance should read ${total} g`);
   for (;;) {
     const answer = await io.ask('  weighed: ');
-    if (answer === undefined) return 'leave';
-    if (answer.trim().toLowerCase() === 's') return [];
+    if (answer === undefined) return left;
+    if (answer.trim().toLowerCase() === 's') return { facts: [], isLeft: false };
     const figure = readFigure(answer.trim() === '' ? planned : answer);
     if ('code' in figure) {
-      io.out(`  ${visible(figure.message)}; ${visible(figure.hint)}\n`);
+      say(io, `  ${figure.message}; ${figure.hint}`);
       continue;
     }
     const [slip] = slips([{ addition, ...figure }]);
     if (slip !== undefined) {
-      const meant = await io.ask(`  ! ${visible(slip)} (y or n) `);
-      if (meant === undefined) return 'leave';
+      say(io, `  ! ${slip}`);
+      const meant = await io.ask('  y or n: ');
+      if (meant === undefined) return left;
       if (!/^y/i.test(meant.trim())) continue;
     }
+    const weighed = { addition, key: 'weighed', text: figure.written } as const;
     const lot = await askLot(at, addition, io, lots);
-    return [
-      { addition, key: 'weighed', text: figure.written },
-      ...(lot === undefined ? [] : [{ addition, key: 'lot', text: lot } as const]),
-    ];
+    if (lot === 'left') return { facts: [weighed], isLeft: true };
+    return {
+      facts: lot === undefined ? [weighed] : [weighed, { addition, key: 'lot', text: lot }],
+      isLeft: false,
+    };
   }
 }
 
@@ -88,15 +100,14 @@ async function askLot(
   { item }: Addition,
   io: Io,
   lots: Map<string, string>,
-): Promise<string | undefined> {
+): Promise<string | undefined | 'left'> {
   const entry = at.book.find(item.name);
-  if (!entry || item.lot !== undefined || entry.lot !== undefined || entry.record.role === 'water')
-    return undefined;
+  const isKnown = item.lot !== undefined || entry?.lot !== undefined || entry?.record.role === 'water';
+  if (!entry || isKnown) return undefined;
   const last = lots.get(entry.name);
-  const answer = (
-    await io.ask(`  lot${last ? ` (Enter for ${visible(last)})` : ' (Enter for none)'}: `)
-  )?.trim();
-  const lot = answer === '' || answer === undefined ? last : answer;
+  const answer = await io.ask(`  lot${last ? ` (Enter for ${visible(last)})` : ' (Enter for none)'}: `);
+  if (answer === undefined) return 'left';
+  const lot = answer.trim() === '' ? last : answer.trim();
   if (lot !== undefined) lots.set(entry.name, lot);
   return lot;
 }

@@ -96,6 +96,7 @@ describe('weigh in one line', () => {
 describe('weigh on a terminal', () => {
   it('takes figures, Enter for as planned, and keeps what was typed when it is left', async () => {
     const folder = await ledgerWith();
+    // The person leaves with Ctrl-C where the second lot is asked.
     const answers = ['2.03', '', 'L9', '6.1'];
     const { out } = await neckring(['weigh', '18'], { folder, answers });
     expect(out).toContain('this addition 2.00 g, the balance should read 2.00 g');
