@@ -1,15 +1,21 @@
 import type { Io } from '../io.ts';
 import { copiedPlan } from '../ledger/copy-stages.ts';
 import { nodeDisk } from '../ledger/disk.ts';
+import { editAll } from '../ledger/edit.ts';
+import { setItemAmount } from '../ledger/edit-item.ts';
 import type { Fact } from '../ledger/fact-text.ts';
 import { seeFolder } from '../ledger/land.ts';
 import { newTrialText, trialFileName } from '../ledger/new-files.ts';
 import { numberInName } from '../ledger/single-trial.ts';
+import { isSameName } from '../ledger/stage-name.ts';
 import { writtenTime } from '../ledger/typed-time.ts';
 import { envelope } from '../output/answer-json.ts';
+import { fail, ProblemError } from '../problem.ts';
 import { type Call, type Outcome, optionValue } from './command.ts';
 import { landHere } from './land-text.ts';
+import { bookOf } from './ledger-book.ts';
 import { type Here, type OpenedTrial, openHere, openTrialNamed } from './open-ledger.ts';
+import { readTypedItems, type TypedItem, typedStages } from './typed-plan.ts';
 
 const folder = 'trials';
 
@@ -18,6 +24,8 @@ export async function runNew(call: Call, io: Io): Promise<Outcome> {
   const from = optionValue(call, 'from');
   const source = from === undefined ? undefined : await openTrialNamed(here, io, from);
   const isDry = call.flags.has('dry-run');
+  const typed = call.values['item'] ?? [];
+  const items = typed.length > 0 ? readTypedItems(typed, await bookOf(here)) : [];
   let file = '';
   let number = 0;
   let text = '';
@@ -26,11 +34,8 @@ export async function runNew(call: Call, io: Io): Promise<Outcome> {
     number = 1 + Math.max(0, ...seen.names.flatMap((name) => numberInName(name) ?? []));
     const facts = factsOf(call, io, here, source);
     file = `${folder}/${trialFileName(number, optionValue(call, 'title') ?? source?.card.title)}`;
-    text = newTrialText({
-      number,
-      facts,
-      copied: source ? copiedPlan(source.card, source.document.source.text) : undefined,
-    });
+    const plain = newTrialText({ number, facts, copied: planOf(call, source, items) });
+    text = source ? withAmounts(file, plain, source, items) : plain;
     return [seen, { path: file, before: undefined, after: text }];
   };
   if (isDry) await make();
@@ -45,6 +50,38 @@ export async function runNew(call: Call, io: Io): Promise<Outcome> {
     }),
     notes: [`${isDry ? 'would write' : 'wrote'} ${file}`],
   };
+}
+
+/** The plan of the source, or the one that is typed; undefined for an empty one. */
+function planOf(
+  call: Call,
+  source: OpenedTrial | undefined,
+  items: readonly TypedItem[],
+): string | undefined {
+  if (source) return copiedPlan(source.card, source.document.source.text);
+  const steps = call.values['step'] ?? [];
+  if (items.length > 0) return typedStages(optionValue(call, 'stage') ?? 'emulsion', items, steps);
+  return steps.length > 0
+    ? fail('missing', 'steps are given without items', 'give --item "2 g sweet orange oil" too')
+    : undefined;
+}
+
+/** Items that the source has get the typed amounts; one that it has not is refused. */
+function withAmounts(file: string, text: string, source: OpenedTrial, items: readonly TypedItem[]): string {
+  const changes = items.map(({ name, amount }) => {
+    for (const stage of source.card.stages) {
+      const index = stage.items.findIndex((item) => isSameName(item.name, name));
+      if (index !== -1) return setItemAmount(['stages', stage.name], index, amount);
+    }
+    return fail(
+      'unknown-item',
+      `trial ${source.card.number} has no item "${name}"`,
+      'type the name as it stands there, or add the item in the file',
+    );
+  });
+  const edited = editAll(file, text, changes);
+  if (!edited.ok) throw new ProblemError(edited.problems);
+  return edited.text;
 }
 
 function factsOf(call: Call, io: Io, here: Here, source: OpenedTrial | undefined): readonly Fact[] {

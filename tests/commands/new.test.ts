@@ -205,3 +205,45 @@ describe('new --from', () => {
     expect((await written(folder, [])).text).toMatch(/^made: 2026-07-01T\d\d:30[+-]\d\d:\d\d$/m);
   });
 });
+
+describe('new with items on the command line', () => {
+  const items = ['--item', '2 g sweet orange oil', '--item', '6 g polysorbate 80', '--item', 'to 50 g water'];
+
+  it('writes stage, steps and items, and passes check', async () => {
+    const folder = await exampleLedger();
+    await neckring(['new', '--title', 'typed', '--step', 'warm to 60 C: stir', ...items], { folder });
+    const text = await readIn(folder, 'trials/0018-typed.yaml');
+    expect(text.slice(text.indexOf('stages:'))).toBe(
+      'stages:\n  emulsion:\n    process:\n      - "warm to 60 C: stir"\n    items:\n      - sweet orange oil: 2 g\n      - polysorbate 80: 6 g\n      - water: to 50 g\n',
+    );
+    expect((await neckring(['check'], { folder })).code).toBe(0);
+  });
+
+  it('with --from changes the amount of an item and nothing else of the plan', async () => {
+    const folder = await exampleLedger();
+    await neckring(['new', '--title', 'typed', ...items], { folder });
+    await neckring(['new', '--from', '18', '--title', 'next', '--item', '2.4 g sweet orange oil'], {
+      folder,
+    });
+    const [before, after] = [
+      await readIn(folder, 'trials/0018-typed.yaml'),
+      await readIn(folder, 'trials/0019-next.yaml'),
+    ];
+    expect(after.slice(after.indexOf('stages:'))).toBe(
+      before.slice(before.indexOf('stages:')).replace('orange oil: 2 g', 'orange oil: 2.4 g'),
+    );
+  });
+
+  it.each([
+    [['--item', 'sweet orange oil'], 'does not begin with an amount'],
+    [['--item', '2 g swet orange oil'], 'did you mean sweet orange oil'],
+    [['--from', '13', '--item', '2 g cassis stock'], 'trial 13 has no item "cassis stock"'],
+    [['--step', 'stir'], 'steps are given without items'],
+  ])('refuses %j and writes nothing', async (words, message) => {
+    const folder = await exampleLedger();
+    const { code, err } = await neckring(['new', ...words], { folder });
+    expect(code).toBe(2);
+    expect(err.replace(/\s+/g, ' ')).toContain(message);
+    expect((await neckring(['list'], { folder })).out).not.toContain('18');
+  });
+});

@@ -1,0 +1,56 @@
+/** What goes into a new trial, typed on the command line: items as `2 g sweet orange oil`, steps as sentences. */
+
+import type { Book } from '../calc/book.ts';
+import { unknownName } from '../calc/fields.ts';
+import { parseAmount } from '../calc/parse-amount.ts';
+import { entryLines } from '../ledger/fact-text.ts';
+import { otherStageOf } from '../ledger/stage-name.ts';
+import { keyText, plainOrQuoted } from '../ledger/yaml-text.ts';
+import { type Problem, ProblemError } from '../problem.ts';
+
+export interface TypedItem {
+  readonly name: string;
+  readonly amount: string;
+}
+
+/** Items as typed: amount first, `to 50 g water` for what is made up to. */
+export function readTypedItems(texts: readonly string[], book: Book): readonly TypedItem[] {
+  const read = texts.map((text) => readItem(text, book));
+  const problems = read.filter((one): one is Problem => 'code' in one);
+  if (problems.length > 0) throw new ProblemError(problems);
+  return read.filter((one): one is TypedItem => 'name' in one);
+}
+
+function readItem(text: string, book: Book): TypedItem | Problem {
+  const words = text.trim().split(/\s+/);
+  for (let count = words.length - 1; count > 0; count--) {
+    const amount = words.slice(0, count).join(' ');
+    const name = words.slice(count).join(' ');
+    if (!parseAmount(amount).ok) continue;
+    const known = book.find(name)?.name ?? (otherStageOf(name) ? name : undefined);
+    if (known !== undefined) return { name: known, amount };
+    const refused = unknownName(name, book);
+    const { message, hint } = refused.ok ? { message: name, hint: '' } : refused.fault;
+    return { code: 'unknown-ingredient', severity: 'error', message: `--item: ${message}`, hint };
+  }
+  return {
+    code: 'no-amount',
+    severity: 'error',
+    message: `--item: "${text}" does not begin with an amount`,
+    hint: 'type the amount first: "2 g sweet orange oil", "to 50 g water"',
+  };
+}
+
+/** The `stages` of a new file: one stage, its steps as sentences, its items in the order typed. */
+export function typedStages(stage: string, items: readonly TypedItem[], steps: readonly string[]): string {
+  const lines = items.flatMap(({ name, amount }) => entryLines([[name, amount]], 6));
+  const process = steps.map((step) => `      - ${plainOrQuoted(step, 8)}`);
+  return [
+    'stages:',
+    `  ${keyText(stage)}:`,
+    ...(process.length > 0 ? ['    process:', ...process] : []),
+    '    items:',
+    ...lines,
+    '',
+  ].join('\n');
+}
