@@ -88,11 +88,13 @@ function factsOf(call: Call, io: Io, here: Here, source: OpenedTrial | undefined
   const title = optionValue(call, 'title') ?? source?.card.title;
   const series = optionValue(call, 'series') ?? source?.card.series?.text;
   const why = optionValue(call, 'why');
-  return [
+  const facts: readonly Fact[] = [
     ...(title === undefined ? [] : [['title', title] as const]),
     ['made', writtenTime(io.now(), here.settings.zone)],
     ...(source ? [['from', String(source.card.number)] as const] : []),
     ...(why === undefined ? [] : [['why', why] as const]),
     ...(series === undefined ? [] : [['series', series] as const]),
   ];
+  // An option typed with nothing in it says nothing.
+  return facts.filter(([, text]) => typeof text !== 'string' || text.trim() !== '');
 }

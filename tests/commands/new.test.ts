@@ -247,3 +247,11 @@ describe('new with items on the command line', () => {
     expect((await neckring(['list'], { folder })).out).not.toContain('18');
   });
 });
+
+describe('new with an empty option', () => {
+  it('writes nothing for it', async () => {
+    const folder = await exampleLedger();
+    await neckring(['new', '--title', 'plain', '--series', '', '--why', ' '], { folder });
+    expect(await readIn(folder, 'trials/0018-plain.yaml')).not.toMatch(/^(series|why):/m);
+  });
+});
