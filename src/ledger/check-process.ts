@@ -26,16 +26,27 @@ export const checkProcess: Check = (context) => {
 export function processAdvice(of: StagesOf, sources: Sources): readonly Advice[] {
   const coldKelvin = (sources.bench?.temperature ?? benchDefaults.temperature).inner;
   const order = of.stages.flatMap((stage, place) =>
-    mayMatter(stage, sources) ? orderCautions(processStage({ of, stage: place, sources }), coldKelvin) : [],
+    mayMatter(stage, place, sources)
+      ? orderCautions(processStage({ of, stage: place, sources }), coldKelvin)
+      : [],
   );
   const weighed = of.stages.some(({ weighs }) => weighs) ? losses(of, sources) : [];
   return [...order, ...weighed].map((caution) => adviceAt(of.stages, caution));
 }
 
-/** Without steps only the order of the items can matter, and only for preservatives. */
-const mayMatter = ({ process, items }: StageCard, { book }: Sources): boolean =>
-  process.length > 0 ||
-  items.some((item) => (item.role ?? book.find(item.name)?.record.role) === 'preservative');
+/** A glance at the items; without steps only their order can matter, and only for preservatives. */
+function mayMatter({ process, items }: StageCard, place: number, { book }: Sources): boolean {
+  return items.some(({ name, role, amount }) => {
+    const entry = book.find(name);
+    const roles = entry?.composition.map(({ substance }) => role ?? substance.record.role) ?? [];
+    if (roles.includes('preservative')) return true;
+    if (process.length === 0) return false;
+    if (!entry || place > 0) return true;
+    const isPotent = entry.composition.some(({ substance }) => substance.record.potent);
+    const isVolume = amount.makeUp && amount.quantity.dimension === 'volume';
+    return isPotent || isVolume || roles.includes('antifoam');
+  });
+}
 
 function losses(of: StagesOf, sources: Sources) {
   const { mixture } = resolveStages(of, sources);

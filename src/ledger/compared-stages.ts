@@ -1,7 +1,7 @@
 /** The stages of a file as they are laid beside those of another, amount by amount. */
 
 import type { Book } from '../calc/book.ts';
-import { type ComparedStage, typedMeasure } from '../calc/slip-guard/factor-slips.ts';
+import { type ComparedStage, pairsOf, typedMeasure } from '../calc/slip-guard/factor-slips.ts';
 import type { StageCard } from './cards.ts';
 import { isSameName, otherStageOf } from './stage-name.ts';
 
@@ -34,11 +34,11 @@ export function differInKind(
   now: readonly ComparedStage[],
   before: readonly ComparedStage[],
 ): readonly Spot[] {
-  return now.flatMap(({ name, items }) => {
-    const earlier = before.find((stage) => isSameName(stage.name, name));
-    return items.flatMap((one, item) => {
-      const same = earlier?.items.find((other) => isSameName(other.name, one.name));
-      return same && same.measure.kind !== one.measure.kind ? [{ stage: name, item }] : [];
-    });
+  return now.flatMap((stage) => {
+    const earlier = before.find(({ name }) => isSameName(name, stage.name));
+    const pairs = earlier ? pairsOf(stage, earlier) : [];
+    return pairs
+      .filter((pair) => pair.now.measure.kind !== pair.before.measure.kind)
+      .map(({ item }) => ({ stage: stage.name, item }));
   });
 }

@@ -42,7 +42,9 @@ export function processCaution(code: ProcessCode, text: string, at: Spot): Place
 const placed = (stage: ProcessStage, has: (item: ProcessItem) => boolean) =>
   stage.items.flatMap((item, place) => (has(item) ? [{ item, place, step: stepOf(stage, item) }] : []));
 
-const isPreservative = ({ traits }: ProcessItem): boolean => traits.has('preservative salt');
+/** Inside a stage that is used it is dissolved already. */
+const isPreservative = ({ traits, isStage }: ProcessItem): boolean =>
+  !isStage && traits.has('preservative salt');
 
 /** The steps decide where they name both; else the order of the items does. */
 function preservativeCautions(stage: ProcessStage): readonly PlacedCaution[] {

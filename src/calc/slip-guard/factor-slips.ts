@@ -87,19 +87,19 @@ export interface Compared {
  */
 export function factorSlips({ now, before, from }: Compared): readonly PlacedCaution[] {
   return now.flatMap((stage) => {
-    const earlier = before.find(({ name }) => normaliseName(name) === normaliseName(stage.name));
+    const earlier = before.find(({ name }) => isSame(name, stage.name));
     return earlier ? stageSlips(stage, earlier, from) : [];
   });
 }
 
-interface Pair {
+export interface Pair {
   readonly item: number;
   readonly now: ComparedItem;
   readonly before: ComparedItem;
 }
 
 function stageSlips(stage: ComparedStage, earlier: ComparedStage, from: string): readonly PlacedCaution[] {
-  const pairs = pairsOf(stage, earlier);
+  const pairs = pairsOf(stage, earlier).filter(({ now, before }) => now.measure.kind === before.measure.kind);
   const isBatch = isOtherBatch(stage, earlier, pairs);
   return pairs.flatMap(({ item, now, before }) => {
     const factor = slipFactor(now.measure.inner, before.measure.inner);
@@ -117,21 +117,24 @@ function stageSlips(stage: ComparedStage, earlier: ComparedStage, from: string):
   });
 }
 
-/** The same item in both, the second of a name with the second, where the amounts can be compared. */
-function pairsOf(stage: ComparedStage, earlier: ComparedStage): readonly Pair[] {
+/** The same item in both, the second of a name with the second: by its name, else by what it is the same as. */
+export function pairsOf(stage: ComparedStage, earlier: ComparedStage): readonly Pair[] {
   const left = [...earlier.items];
   return stage.items.flatMap((now, item) => {
-    const at = sameItem(left, now);
+    const byName = left.findIndex(({ name }) => name === now.name);
+    const at = byName >= 0 ? byName : sameItem(left, now);
     const [before] = at < 0 ? [] : left.splice(at, 1);
-    return before && before.measure.kind === now.measure.kind ? [{ item, now, before }] : [];
+    return before ? [{ item, now, before }] : [];
   });
 }
 
-/** By its name, else by what it is the same as. */
 function sameItem(items: readonly ComparedItem[], { name, key }: ComparedItem): number {
-  const byName = items.findIndex((one) => normaliseName(one.name) === normaliseName(name));
-  return byName >= 0 ? byName : items.findIndex((one) => normaliseName(one.key) === normaliseName(key));
+  const byName = items.findIndex((one) => isSame(one.name, name));
+  return byName >= 0 ? byName : items.findIndex((one) => isSame(one.key, key));
 }
+
+const isSame = (one: string, other: string): boolean =>
+  one === other || normaliseName(one) === normaliseName(other);
 
 const nearlyOne = (ratio: number): boolean => Math.abs(ratio - 1) <= slipFactors.within;
 
