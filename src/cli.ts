@@ -71,8 +71,9 @@ async function dispatch(words: readonly string[], io: Io, manner: Manner): Promi
     io.out(jsonText(outcome.json));
     return outcome.exitCode;
   }
-  io.out(await layOut(outcome.page, { width: io.columns, paint: manner.outPaint }));
-  io.err(problemsText(outcome.problems ?? [], manner.errPaint));
+  const problemWidth = io.outIsTerminal ? io.columns : undefined;
+  io.out(await layOut(outcome.page, { width: io.columns, paint: manner.outPaint, problemWidth }));
+  io.err(problemsText(outcome.problems ?? [], manner.errPaint, errWidth(io)));
   for (const note of outcome.notes ?? []) io.err(`${visible(note)}\n`);
   return outcome.exitCode;
 }
@@ -142,10 +143,13 @@ function tell(
     const command = commands.find((one) => one.name === words[0])?.name ?? 'neckring';
     io.out(jsonText(envelope({ schema: `${command}@1`, problems })));
   } else {
-    io.err(problemsText(problems, paint));
+    io.err(problemsText(problems, paint, errWidth(io)));
   }
   return exitCode;
 }
+
+/** Problems are broken to the width on a terminal only; other programs read them a line each. */
+const errWidth = (io: Io): number | undefined => (io.errIsTerminal ? io.columns : undefined);
 
 async function paintFor(colour: boolean): Promise<Paint> {
   if (!colour) return plain;

@@ -4,10 +4,9 @@ import type { Io } from '../io.ts';
 import { addResult, type NewResult } from '../ledger/results-edit.ts';
 import { writtenTime } from '../ledger/typed-time.ts';
 import { answerJson, envelope } from '../output/answer-json.ts';
-import { answerPage, cautionBlocks } from '../output/answer-page.ts';
+import { cautionBlocks, closedOnce } from '../output/answer-page.ts';
 import type { Block, Page } from '../output/view.ts';
 import { type Problem, ProblemError } from '../problem.ts';
-import type { Source } from '../reference/sources.ts';
 import { askAboutCaffeine } from './caffeine-gate.ts';
 import type { Call, Outcome } from './command.ts';
 import { type MeasuredDrink, measuredBlocks, measuredJson } from './drink-measured.ts';
@@ -18,12 +17,11 @@ import { openDesign } from './open-formula.ts';
 import { type Here, type OpenedTrial, openHere, openTrialNamed } from './open-ledger.ts';
 import { type ReckonedFormula, reckonFormula } from './reckon-formula.ts';
 import { markOf, type Reckoned, type Reckoning, reckonTrial } from './reckoned.ts';
+import { reckonedPage } from './reckoned-page.ts';
 import { figureFacts, givenFacts } from './result-facts.ts';
 import { trialCautions } from './trial-cautions.ts';
 import { pictureOf } from './trial-picture.ts';
 import { wordSources } from './worded-sources.ts';
-
-type Sources = Readonly<Record<string, Source>>;
 
 export async function runReckon(call: Call, io: Io): Promise<Outcome> {
   const here = await openHere(io);
@@ -65,16 +63,15 @@ export async function runReckon(call: Call, io: Io): Promise<Outcome> {
   });
   return {
     exitCode: formulas.some(({ isMissed }) => isMissed) ? 1 : 0,
-    page: all
-      .flatMap(({ trial, reckoning, measured, cautions }) => [
-        ...trialPage(trial, reckoning, sources, call.flags.has('explain')),
+    page: closedOnce([
+      ...all.flatMap(({ trial, reckoning, measured, cautions }) => [
+        ...reckonedPage(trial, reckoning, sources, call.flags.has('explain')),
         ...measuredBlocks(measured),
         ...cautionBlocks(cautions),
-      ])
-      .concat(
-        formulas.flatMap(({ page }) => page),
-        diffBlocks(written, isDry),
-      ),
+      ]),
+      ...formulas.flatMap(({ page }) => page),
+      ...diffBlocks(written, isDry),
+    ]),
     json: envelope({
       schema: 'reckon@1',
       given: { trials: all.map(({ trial }) => trial.card.number) },
@@ -216,31 +213,3 @@ const diffBlocks = (written: readonly Written[], isDry: boolean): Page =>
           { kind: 'lines', lines: diff },
         ])
     : [];
-
-function trialPage(
-  trial: OpenedTrial,
-  { answers, notApplied }: Reckoning,
-  sources: Sources,
-  explain: boolean,
-): Page {
-  const { number, title } = trial.card;
-  return [
-    { kind: 'heading', text: `Trial ${number}${title ? `: ${title}` : ''}` },
-    ...answers.flatMap(
-      ({ calculator, filed }): Page => [
-        { kind: 'heading', text: filed.stage ? `${calculator.name}, ${filed.stage}` : calculator.name },
-        ...answerPage(wordSources(filed.answer, sources), calculator.readings, explain),
-      ],
-    ),
-    ...(notApplied.length > 0
-      ? [
-          {
-            kind: 'notes',
-            mark: '-',
-            notes: notApplied.map(({ calculator, why }) => `${calculator.name} does not apply: ${why}`),
-            tone: 'faint',
-          } as const,
-        ]
-      : []),
-  ];
-}

@@ -83,3 +83,10 @@ export function cautionBlocks(cautions: readonly Caution[]): Page {
     { kind: 'text', text: closingCaution, tone: 'faint' },
   ];
 }
+
+/** A page that says only once, after the last caution, who decides. */
+export function closedOnce(page: Page): Page {
+  const isClosing = (block: Block): boolean => block.kind === 'text' && block.text === closingCaution;
+  const last = page.findLastIndex(isClosing);
+  return page.filter((block, at) => at === last || !isClosing(block));
+}

@@ -17,8 +17,17 @@ export function entryText(entry: Entry | undefined, reading: Reading): string {
 
 export function leafText(leaf: Leaf, digits = 4): string {
   if (leaf.value === null) return '-';
-  const number = numberText(cleaned(leaf.value), digits);
-  return leaf.unit === '' ? number : `${number} ${leaf.unit}`;
+  const value = cleaned(leaf.value);
+  const { factor, unit } = (leaf.unit === 'g' && smallMass(value)) || { factor: 1, unit: leaf.unit };
+  const number = numberText(value / factor, digits);
+  return unit === '' ? number : `${number} ${unit}`;
+}
+
+/** The unit in which a mass below a milligram is read; what is dosed by drops comes to no more. */
+function smallMass(grams: number): { readonly factor: number; readonly unit: string } | undefined {
+  const size = Math.abs(grams);
+  if (size === 0 || size >= 1e-3) return undefined;
+  return size >= 1e-7 ? { factor: 1e-6, unit: 'ug' } : { factor: 1e-9, unit: 'ng' };
 }
 
 /** A mass fraction in the unit that keeps it readable: %, ppm, ppb or ppt, by mass. */

@@ -9,6 +9,8 @@ import { cellWidth, padEnd, padStart, wrapped } from './wrap.ts';
 export interface Sheet {
   readonly width: number;
   readonly paint: Paint;
+  /** Where problems are broken; left out, each stands on one line, as other programs read it. */
+  readonly problemWidth?: number | undefined;
 }
 
 export async function layOut(page: Page, sheet: Sheet): Promise<string> {
@@ -62,7 +64,7 @@ function layOutBlock(block: Exclude<Block, Grid>, sheet: Sheet): readonly string
     case 'text':
       return wrapped(block.text, width).map((line) => paint(block.tone ?? 'plain', line));
     case 'problems':
-      return [problemsText(block.problems, paint).trimEnd()];
+      return [problemsText(block.problems, paint, sheet.problemWidth).trimEnd()];
     case 'lines':
       return block.lines.map((line) => paint(block.tone ?? 'plain', line));
     case 'pairs':

@@ -2,23 +2,56 @@
 
 import type { Problem } from '../problem.ts';
 import type { Paint } from './paint.ts';
+import type { Tone } from './view.ts';
 import { visible } from './visible.ts';
 import { cellWidth } from './wrap.ts';
 
 const longestExcerpt = 100;
 
-export function problemText(problem: Problem, paint: Paint): string {
+/** One problem; its first line is broken between words where it is wider than `width`. */
+export function problemText(problem: Problem, paint: Paint, width = Number.POSITIVE_INFINITY): string {
   const { place } = problem;
-  const where = place ? `${visible(place.file)}:${place.line}:${place.column}: ` : '';
+  const where = place ? `${visible(place.file)}:${place.line}:${place.column}:` : '';
   const kind = problem.severity === 'warning' ? 'warning: ' : '';
-  const tone = problem.severity === 'warning' ? 'warn' : 'bad';
   const hint = problem.hint === '' ? '' : `; ${visible(problem.hint)}`;
-  const head = `${paint('strong', where)}${paint(tone, `${kind}${visible(problem.message)}`)}${hint}\n`;
+  const runs: readonly Run[] = [
+    ['strong', where],
+    [problem.severity === 'warning' ? 'warn' : 'bad', `${kind}${visible(problem.message)}`],
+    ['plain', hint],
+  ];
+  const head = `${brokenRuns(runs, paint, width).join('\n  ')}\n`;
   return place ? head + excerpt(place.lineText, place.line, place.column, place.length, paint) : head;
 }
 
-export const problemsText = (problems: readonly Problem[], paint: Paint): string =>
-  problems.map((problem) => problemText(problem, paint)).join('');
+export const problemsText = (problems: readonly Problem[], paint: Paint, width?: number): string =>
+  problems.map((problem) => problemText(problem, paint, width)).join('');
+
+type Run = readonly [tone: Tone, text: string];
+
+/** Texts one after the other in lines of at most the width, each painted as a whole on each line. */
+function brokenRuns(runs: readonly Run[], paint: Paint, width: number): readonly string[] {
+  const lines: string[] = [];
+  let line = '';
+  let cells = 0;
+  for (const [tone, text] of runs) {
+    let part = '';
+    for (const word of text.split(/(?= )/)) {
+      const isFirst = line === '' && part === '';
+      const joint = isFirst || word.startsWith(' ') || word.startsWith(';') ? '' : ' ';
+      if (!isFirst && cells + cellWidth(joint + word) > width) {
+        lines.push(line + paint(tone, part));
+        line = '';
+        part = word.trimStart();
+        cells = 2 + cellWidth(part);
+      } else {
+        part += joint + word;
+        cells += cellWidth(joint + word);
+      }
+    }
+    line += paint(tone, part);
+  }
+  return [...lines, line];
+}
 
 /** The line with a caret under the place; of a long line only the part around it. */
 function excerpt(lineText: string, line: number, column: number, length: number, paint: Paint): string {

@@ -101,9 +101,16 @@ describe('reckon', () => {
   it('says which did not apply, and why', async () => {
     const folder = await exampleLedger();
     const { out } = await neckring(['reckon', '13'], { folder, now });
-    for (const name of ['dose', 'acid', 'drops'])
-      expect(out).toContain(`- ${name} does not apply: it has no stage named drink\n`);
+    expect(out).toMatch(/^- dose, acid, drops(, [a-z-]+)* do not apply: it has no stage named drink$/m);
     expect(out).toContain('- hlb-of does not apply: it works on the numbers of a data sheet\n');
+  });
+
+  it('says once, after the last caution, who decides', async () => {
+    const folder = await exampleLedger();
+    const { out } = await neckring(['reckon', '13', '17'], { folder, now });
+    expect(out.match(/^! /gm)?.length).toBeGreaterThan(1);
+    expect(out.match(/local food law/g)?.length).toBe(1);
+    expect(out.lastIndexOf('local food law')).toBeGreaterThan(out.lastIndexOf('\n! '));
   });
 
   it('takes several trials, and writes to each', async () => {

@@ -179,6 +179,35 @@ describe('colour', () => {
   });
 });
 
+describe('the width of a terminal', () => {
+  const text = plainTrial.replace(
+    'sweet orange oil',
+    'sweet ornge oil of the second box from the left on the shelf',
+  );
+
+  it('a problem is broken between words on a terminal, and stands on one line in a pipe', async () => {
+    const folder = await ledgerOf({ 'trials/1.yaml': text });
+    const setting = { folder, environment: { NO_COLOR: '1' } };
+    const piped = await neckring(['check'], setting);
+    const wide = await neckring(['check'], { ...setting, terminal: true });
+    const head = /^trials\/1\.yaml:5:7: .*$/m.exec(piped.out)?.[0] ?? '';
+    expect(head.length).toBeGreaterThan(80);
+    expect(Math.max(...wide.out.split('\n').map((line) => line.length))).toBeLessThanOrEqual(80);
+    expect(wide.out.replace(/\n {2}(?![ \d|])/g, ' ')).toBe(piped.out);
+    const shown = await neckring(['show', '77', '--json'], setting);
+    expect(JSON.parse(shown.out).problems.length).toBe(1);
+  });
+
+  it('also in colour, and on stderr', async () => {
+    const folder = await ledgerOf({ 'trials/1.yaml': text });
+    const coloured = await neckring(['reckon', '1'], { ...bright, folder });
+    const lines = coloured.err.replace(/\u001b\[\d+m/g, '').split('\n');
+    expect(Math.max(...lines.map((line) => line.length))).toBeLessThanOrEqual(80);
+    for (const line of coloured.err.split('\n'))
+      expect((line.match(/\u001b\[[1-9]\d?m/g)?.length ?? 0) % 2).toBe(0);
+  });
+});
+
 describe('a defect of ours', () => {
   const broken: Io = {
     out: () => {

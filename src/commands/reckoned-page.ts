@@ -1,0 +1,50 @@
+/** The answers of a trial as a page. */
+
+import { answerPage } from '../output/answer-page.ts';
+import type { Page } from '../output/view.ts';
+import type { Source } from '../reference/sources.ts';
+import type { OpenedTrial } from './open-ledger.ts';
+import type { NotApplied, Reckoning } from './reckoned.ts';
+import { wordSources } from './worded-sources.ts';
+
+/** Every answer of a trial, then which calculators do not apply, and why. */
+export function reckonedPage(
+  trial: OpenedTrial,
+  { answers, notApplied }: Reckoning,
+  sources: Readonly<Record<string, Source>>,
+  explain: boolean,
+): Page {
+  const { number, title } = trial.card;
+  return [
+    { kind: 'heading', text: `Trial ${number}${title ? `: ${title}` : ''}` },
+    ...answers.flatMap(
+      ({ calculator, filed }): Page => [
+        { kind: 'heading', text: filed.stage ? `${calculator.name}, ${filed.stage}` : calculator.name },
+        ...answerPage(wordSources(filed.answer, sources), calculator.readings, explain),
+      ],
+    ),
+    ...(notApplied.length > 0
+      ? [
+          {
+            kind: 'notes',
+            mark: '-',
+            notes: notApplyingNotes(notApplied),
+            tone: 'faint',
+          } as const,
+        ]
+      : []),
+  ];
+}
+
+/** Those that do not apply for the same reason stand in one note. */
+function notApplyingNotes(notApplied: readonly NotApplied[]): readonly string[] {
+  const namesByReason = new Map<string, string[]>();
+  for (const { calculator, why } of notApplied) {
+    const names = namesByReason.get(why);
+    if (names) names.push(calculator.name);
+    else namesByReason.set(why, [calculator.name]);
+  }
+  return [...namesByReason].map(
+    ([why, names]) => `${names.join(', ')} ${names.length > 1 ? 'do' : 'does'} not apply: ${why}`,
+  );
+}
