@@ -17,8 +17,8 @@ export interface Reading {
   readonly unit?: string;
   /** Significant digits on the screen; 4 where it is left out. */
   readonly digits?: number;
-  /** Shown as per cent, as parts per million or billion by size, or not at all. */
-  readonly as?: 'percent' | 'parts' | 'nowhere';
+  /** Shown as per cent, as parts per million or billion by size, as a whole number, or not at all. */
+  readonly as?: 'percent' | 'parts' | 'count' | 'nowhere';
   /** A list: the readings of its columns. */
   readonly columns?: Readonly<Record<string, Reading>>;
 }

@@ -1,5 +1,6 @@
 import type { Book } from '../calc/book.ts';
 import { numberText } from '../calc/number-text.ts';
+import { slipsOfWeighing } from '../calc/slip-guard/factor-slips.ts';
 import { asShown } from '../calc/weighing/balance.ts';
 import type { Io } from '../io.ts';
 import type { StageCard } from '../ledger/cards.ts';
@@ -45,7 +46,7 @@ export async function runWeigh(call: Call, io: Io): Promise<Outcome> {
       given: { trial: at.trial.card.number },
       found: { file: at.trial.file, weighed: weighings.map(weighingJson) },
       cautions: slips(weighings).map((text) => ({
-        code: 'slip-weighing',
+        code: 'slip-weighed',
         text,
         source: 'common practice, no source',
       })),
@@ -161,29 +162,21 @@ const weighedColumns = [
 
 function weighedRow({ addition, grams, written }: Weighing): readonly string[] {
   const { item, plannedGrams, divisionGrams } = addition;
-  const off = plannedGrams > 0 ? `${numberText((grams / plannedGrams - 1) * 100, 2)} %` : '-';
+  const off = plannedGrams > 0 ? `${percentOff(grams / plannedGrams)} %` : '-';
   return [visible(item.name), `${asShown(plannedGrams, divisionGrams)} g`, written, off];
 }
 
-/** A weighing that is a power of ten off the plan. */
-export function slips(weighings: readonly Weighing[]): readonly string[] {
-  return weighings.flatMap(({ addition, grams, written }) => {
-    const factor = slipFactor(addition.plannedGrams, grams);
-    if (factor === undefined) return [];
-    return [
-      `${addition.item.name}: ${written} is ${factor} the plan of ${numberText(addition.plannedGrams, 4)} g; is this meant?`,
-    ];
-  });
+/** In per cent; what is only rounding noise of the arithmetic is nothing. */
+function percentOff(ratio: number): string {
+  const percent = (ratio - 1) * 100;
+  return numberText(Math.abs(percent) < 1e-9 ? 0 : percent, 2);
 }
 
-/** 10, 100 or 1000 times more or less, within 5 per cent, in words. */
-export function slipFactor(plannedGrams: number, weighedGrams: number): string | undefined {
-  const ratio = weighedGrams / plannedGrams;
-  const power = Math.round(Math.log10(ratio));
-  if (!Number.isFinite(power) || power === 0 || Math.abs(power) > 3) return undefined;
-  if (Math.abs(ratio / 10 ** power - 1) > 0.05) return undefined;
-  return power > 0 ? `${10 ** power} times` : `1/${10 ** -power} of`;
-}
+/** A weighing that is a power of ten off the plan. */
+export const slips = (weighings: readonly Weighing[]): readonly string[] =>
+  weighings.flatMap(({ addition, grams }) =>
+    slipsOfWeighing(addition.plannedGrams, grams).map(({ text }) => `${addition.item.name}: ${text}`),
+  );
 
 const weighingJson = ({ addition, grams }: Weighing): object => ({
   stage: addition.stage.name,

@@ -12,6 +12,7 @@ export function entryText(entry: Entry | undefined, reading: Reading): string {
   if (entry.value === null) return '-';
   if (reading.as === 'percent') return `${numberText(entry.value * 100, 3)} %`;
   if (reading.as === 'parts') return partsText(entry.value);
+  if (reading.as === 'count') return String(entry.value);
   return leafText(entry, reading.digits);
 }
 

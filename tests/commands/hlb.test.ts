@@ -104,6 +104,18 @@ describe('hlb: several emulsifiers and bad input', () => {
     ]);
   });
 
+  it('does not speak of a split where there is one emulsifier', async () => {
+    const { code, out } = await neckring([
+      'hlb',
+      '--oil',
+      '2 g sweet orange oil @ 14.9',
+      '--emulsifier',
+      '6 g polysorbate 80',
+    ]);
+    expect(code).toBe(0);
+    expect(out).not.toContain('can be met');
+  });
+
   it('says when no split reaches it, and exits 1', async () => {
     const { code, out } = await neckring([
       'hlb',

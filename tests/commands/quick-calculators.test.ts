@@ -279,6 +279,21 @@ describe('drops', () => {
     expect(leafValue(back['soluteMass'])).toBeCloseTo(3e-6, 15);
   });
 
+  it('counts whole drops without decimals', async () => {
+    const { out } = await neckring([
+      'drops',
+      '--drops',
+      '143',
+      '--in',
+      '6 L',
+      '--stock',
+      '1 ppm',
+      '--drop',
+      '0.021 g',
+    ]);
+    expect(out).toMatch(/whole drops +143 *\n/);
+  });
+
   it('leads with the stock to make where the drops are too few, and that stock makes 5 to 20', async () => {
     const words = ['drops', '--target', '0.5 ppb', '--in', '8 L', '--stock', '100 ppm', '--drop', '0.021 g'];
     const { out } = await neckring(words);

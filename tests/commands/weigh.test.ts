@@ -71,7 +71,7 @@ describe('weigh in one line', () => {
   it('asks whether a tenfold weighing is meant, and lets it be put right', async () => {
     const folder = await ledgerWith();
     const { out } = await neckring(['weigh', '18', 'poly', '60.1'], { folder });
-    expect(out).toContain('is this meant?');
+    expect(out.replace(/\s+/g, ' ')).toContain('is this meant?');
     expect((await neckring(['weigh', '18', 'poly', '6.01'], { folder })).err).toContain(
       '--again replaces it',
     );
@@ -90,6 +90,15 @@ describe('weigh in one line', () => {
     const { out } = await neckring(['weigh', '18', '--json'], { folder });
     const additions = rows(record(record(JSON.parse(out))['found'])['additions']);
     expect(additions.map((one) => record(one['reading'])['value'])).toEqual([2, 8, 14, 50]);
+  });
+});
+
+describe('weigh: what is off', () => {
+  it('shows no rounding noise where the plan was met', async () => {
+    const folder = await ledgerWith(plan.replace('oil lot 2231: 2 g', 'oil lot 2231: 3 * 0.1 g'));
+    const { out } = await neckring(['weigh', '18', '0.3'], { folder });
+    expect(out).not.toMatch(/e-\d/);
+    expect(out).toMatch(/0\.30 g +0\.3 g +0 %/);
   });
 });
 

@@ -70,7 +70,7 @@ export const drops = defineCalculator({
     soluteMass: { label: 'compound in the drink', unit: 'g' },
     stockMass: { label: 'stock', unit: 'g' },
     drops: { label: 'drops, exactly', unit: '' },
-    wholeDrops: { label: 'whole drops', unit: '' },
+    wholeDrops: { label: 'whole drops', unit: '', as: 'count' },
     achieved: { label: 'whole drops come to, as dosed', unit: 'ppb' },
     deviation: { label: 'off the target by', unit: '', as: 'percent' },
     uncertainty: { label: 'no better than, plus or minus', unit: '', as: 'percent' },

@@ -51,7 +51,7 @@ export const hlb = defineCalculator({
         mass: { label: 'mass', unit: 'g' },
       },
     },
-    reachable: { label: 'can be met with these' },
+    reachable: { label: 'can be met with these', as: 'nowhere' },
   },
   examples: [
     {
