@@ -10,7 +10,7 @@ export interface ReadPort {
   /** Whether a folder is there. */
   readonly isFolder: (path: string) => boolean;
   readonly read: (path: string) => Uint8Array;
-  /** The names in a folder, in no order; none where there is no folder. */
+  /** The names of the files in a folder, in no order; none where there is no folder. */
   readonly list: (path: string) => readonly string[];
   /** Milliseconds since 1970. */
   readonly now: () => number;
@@ -27,15 +27,26 @@ function unlessGone<T>(action: () => T, otherwise: T): T {
   }
 }
 
+/** What is no folder; only a link is looked at twice, since a look at every file costs as much as reading it. */
+const filesOf = (path: string): readonly string[] =>
+  readdirSync(path, { withFileTypes: true })
+    .filter(
+      (entry) => !entry.isDirectory() && !(entry.isSymbolicLink() && isFolderAt(join(path, entry.name))),
+    )
+    .map((entry) => entry.name);
+
+const isFolderAt = (path: string): boolean =>
+  statSync(path, { throwIfNoEntry: false })?.isDirectory() === true;
+
 /** The disk and the clock of this machine. */
 export const diskReadPort: ReadPort = {
   sizeOf: (path) => {
     const standing = statSync(path, { throwIfNoEntry: false });
     return standing?.isFile() === true ? standing.size : undefined;
   },
-  isFolder: (path) => statSync(path, { throwIfNoEntry: false })?.isDirectory() === true,
+  isFolder: isFolderAt,
   read: (path) => readFileSync(path),
-  list: (path) => unlessGone(() => readdirSync(path), []),
+  list: (path) => unlessGone(() => filesOf(path), []),
   now: Date.now,
 };
 
@@ -49,14 +60,15 @@ export function memoryReadPort(
     const content = Object.hasOwn(files, path) ? files[path] : undefined;
     return typeof content === 'string' ? new TextEncoder().encode(content) : content;
   };
+  const isAbove = (folder: string): boolean => paths.some((path) => path.startsWith(join(folder, '/')));
   const below = (folder: string): readonly string[] => {
     const head = join(folder, '/');
     const names = paths.filter((path) => path.startsWith(head)).map((path) => path.slice(head.length));
-    return [...new Set(names.map((name) => name.split('/')[0] ?? name))];
+    return names.filter((name) => !name.includes('/'));
   };
   return {
     sizeOf: (path) => bytesOf(path)?.length,
-    isFolder: (path) => below(path).length > 0,
+    isFolder: isAbove,
     read: (path) => bytesOf(path) ?? new Uint8Array(),
     list: below,
     now,
