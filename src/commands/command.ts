@@ -26,7 +26,15 @@ export interface OptionSpec {
   readonly isAmount?: boolean;
 }
 
-export const commandGroups = ['Calculate', 'Ledger', 'Look up'] as const;
+export const commandGroups = [
+  'Calculate',
+  'Ledger',
+  'Ladders',
+  'Batches',
+  'Tasting',
+  'Keeping and sharing',
+  'Look up',
+] as const;
 
 export interface CommandSpec {
   readonly name: string;

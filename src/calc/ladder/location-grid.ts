@@ -1,0 +1,49 @@
+import type { Beaker } from './beaker.ts';
+import type { LadderPriors } from './priors.ts';
+
+/** Finest step of the grid; a quarter of the scatter of a very even bench. */
+const STEP = 0.0125;
+const MOST_POINTS = 1200;
+/** How far the grid goes beyond the ratios tried and the prior's span, in widths of the prior's edge. */
+const EDGES = 3;
+
+/** The prior's span, widened where the bench has gone beyond it. */
+export function widened(beakers: readonly Beaker[], priors: LadderPriors): LadderPriors {
+  const tried = beakers.map(({ ratio }) => ratio);
+  return {
+    ...priors,
+    lowRatio: Math.min(priors.lowRatio, ...tried),
+    highRatio: Math.max(priors.highRatio, ...tried),
+  };
+}
+
+/** Evenly spaced logarithms of the ratio. */
+export function locationGrid(priors: LadderPriors): Float64Array {
+  const low = Math.log(priors.lowRatio) - EDGES * priors.edge;
+  const high = Math.log(priors.highRatio) + EDGES * priors.edge;
+  const steps = Math.min(MOST_POINTS, Math.ceil((high - low) / STEP));
+  return Float64Array.from({ length: steps + 1 }, (_, index) => low + (index * (high - low)) / steps);
+}
+
+/** Logarithm of the prior of the break, up to a constant. */
+export function logPriorOfLocation(location: number, priors: LadderPriors): number {
+  const below = Math.log(priors.lowRatio) - location;
+  const above = location - Math.log(priors.highRatio);
+  const outside = Math.max(0, below, above);
+  return outside === 0 ? 0 : -0.5 * (outside / priors.edge) ** 2;
+}
+
+export interface ScatterPoint {
+  readonly scatter: number;
+  readonly logPrior: number;
+}
+
+/** Scatters evenly spaced in the logarithm, with the logarithm of their prior. */
+export function scatterPoints({ scatter }: LadderPriors): readonly ScatterPoint[] {
+  const { middle, spread, lowest, highest, points } = scatter;
+  return Array.from({ length: points }, (_, index) => {
+    const share = points === 1 ? 0.5 : index / (points - 1);
+    const value = lowest * (highest / lowest) ** share;
+    return { scatter: value, logPrior: -0.5 * (Math.log(value / middle) / spread) ** 2 };
+  });
+}

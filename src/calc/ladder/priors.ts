@@ -1,0 +1,56 @@
+import type { ToleranceCurve } from '../statistics/tolerance.ts';
+
+/** What is believed before the first beaker. All on the natural logarithm of the ratio. */
+export interface LadderPriors {
+  /** The break is taken as equally likely anywhere between these two, on the logarithm ... */
+  readonly lowRatio: number;
+  readonly highRatio: number;
+  /** ... and less and less so outside, as a bell of this width. */
+  readonly edge: number;
+  /** Scatter between beakers of one day: a bell on its logarithm. */
+  readonly scatter: {
+    readonly middle: number;
+    /** Standard deviation of the logarithm of the scatter. */
+    readonly spread: number;
+    readonly lowest: number;
+    readonly highest: number;
+    readonly points: number;
+  };
+  /** Standard deviation of the shift that beakers made on one day share. */
+  readonly dayShift: number;
+  /** Chance that a beaker shows the opposite of what its ratio would give. */
+  readonly oddChance: number;
+  readonly curve: ToleranceCurve;
+}
+
+export type Making = 'stirred' | 'homogenised';
+
+/** Where the first rungs go, by how the emulsion is made. */
+export const makingSpans: Readonly<
+  Record<Making, { readonly lowRatio: number; readonly highRatio: number; readonly why: string }>
+> = {
+  stirred: {
+    lowRatio: 1 / 8,
+    highRatio: 2,
+    why: 'stirred and heated emulsions break somewhere between 1 part of oil to 8 of emulsifier and about 2 to 1',
+  },
+  homogenised: {
+    lowRatio: 1 / 3,
+    highRatio: 5,
+    why: 'homogenised emulsions break somewhere between 1 part of oil to 3 of emulsifier and 5 to 1',
+  },
+};
+
+/** Common practice, no source; tried on simulated benches in tests/bench/ladder.mjs. */
+export const benchPriors = {
+  edge: 0.35,
+  scatter: { middle: 0.08, spread: 0.6, lowest: 0.02, highest: 0.4, points: 11 },
+  dayShift: 0.05,
+  oddChance: 0.02,
+  curve: 'normal',
+} as const;
+
+export const priorsFor = (making: Making): LadderPriors => {
+  const { lowRatio, highRatio } = makingSpans[making];
+  return { ...benchPriors, lowRatio, highRatio };
+};
