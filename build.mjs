@@ -1,34 +1,13 @@
 // Builds what bin/neckring.js starts: CommonJS bundles, which start sooner than modules. Each module that the
-// source loads with `await import(…)` becomes a bundle of its own, so that no command loads what it does not use.
+// source loads with `await import(…)` becomes a bundle of its own, and what several bundles use becomes one that
+// they share, so that no command loads what it does not use and nothing is loaded twice.
 import { spawnSync } from 'node:child_process';
-import { mkdir, readdir, rm, writeFile } from 'node:fs/promises';
-import { basename, dirname, resolve } from 'node:path';
-import { build } from 'esbuild';
+import { mkdir, rm, writeFile } from 'node:fs/promises';
+import { basename, resolve } from 'node:path';
+import { build, transform } from 'esbuild';
 
 const root = import.meta.dirname;
 const out = resolve(root, 'dist');
-
-/** Bundles that are loaded late, by the path of their module under src. */
-const late = [
-  'calc/expression.ts',
-  'commands/with-ledger.ts',
-  'output/paint.ts',
-  'output/table.ts',
-  'reference/library.ts',
-];
-
-const isLate = (path) => late.includes(path.slice(resolve(root, 'src').length + 1));
-
-const lateBundles = {
-  name: 'late-bundles',
-  setup(builder) {
-    builder.onResolve({ filter: /^\.{1,2}\// }, (request) => {
-      if (request.kind !== 'dynamic-import') return undefined;
-      const path = resolve(dirname(request.importer), request.path);
-      return isLate(path) ? { path: `./${basename(path, '.ts')}.cjs`, external: true } : undefined;
-    });
-  },
-};
 
 /** Starting other programs is loaded only when it is done: the option parser asks for it and never does it. */
 const lateChildProcess = {
@@ -43,28 +22,32 @@ const lateChildProcess = {
   },
 };
 
-await mkdir(out, { recursive: true });
-await build({
+const shape = { platform: 'node', target: 'node20.19', minifySyntax: true, minifyWhitespace: true };
+const { outputFiles } = await build({
+  ...shape,
   absWorkingDir: root,
-  entryPoints: ['main.ts', ...late].map((path) => ({ in: `src/${path}`, out: basename(path, '.ts') })),
-  outdir: 'dist',
-  outExtension: { '.js': '.cjs' },
+  entryPoints: ['src/main.ts'],
+  outdir: out,
   bundle: true,
-  format: 'cjs',
-  platform: 'node',
-  target: 'node20.19',
-  minifySyntax: true,
-  minifyWhitespace: true,
+  splitting: true,
+  format: 'esm',
   legalComments: 'none',
-  supported: { 'dynamic-import': false },
-  plugins: [lateBundles, lateChildProcess],
+  plugins: [lateChildProcess],
   logLevel: 'warning',
+  write: false,
 });
+
+// Only modules can be split into shared parts, so each part is made CommonJS afterwards.
+await rm(out, { recursive: true, force: true });
+await mkdir(out);
+for (const { path, text } of outputFiles) {
+  const { code } = await transform(text, { ...shape, format: 'cjs', supported: { 'dynamic-import': false } });
+  const named = code.replace(/require\("(\.\/[^"]+)\.js"\)/g, 'require("$1.cjs")');
+  await writeFile(resolve(out, `${basename(path, '.js')}.cjs`), named);
+}
 await writeFile(resolve(out, 'package.json'), '{"type":"commonjs"}\n');
 
-// The compiled form of each bundle, kept from a run of everyday commands. Old ones go first: they are told from
-// new ones by little more than their length.
-for (const name of await readdir(out)) if (name.endsWith('.compiled')) await rm(resolve(out, name));
+// The compiled form of each bundle, kept from a run of everyday commands.
 const kept = spawnSync(
   process.execPath,
   [resolve(root, 'bin/keep-compiled.js'), resolve(root, 'examples/orange-cardamom')],
