@@ -56,14 +56,14 @@ export interface BatchChoice {
  * The beakers that together are expected to leave least unknown of the break.
  *
  * Formula   one after the other, each the candidate that minimises the expected posterior variance of the break
- *           jointly with those chosen before, all on one new making day
+ *           jointly with those chosen before and those still watched, all on one new making day
  * Input     cells of the posterior; how many beakers
  * Output    logarithms of the ratios; variance before and expected after
  */
 export function chooseBatch(cells: PlanningCells, beakers: number): BatchChoice {
-  let branches: readonly Branch[] = [cells.weights];
   const none = new Float64Array(cells.weights.length);
-  const varianceNow = varianceLeft(branches, none, cells.locations) / sumOf(cells.weights);
+  const varianceNow = varianceLeft([cells.weights], none, cells.locations) / sumOf(cells.weights);
+  let branches: readonly Branch[] = cells.pending.reduce<readonly Branch[]>(split, [cells.weights]);
   const chosen: number[] = [];
   let varianceAfter = varianceNow;
   for (let made = 0; made < beakers; made += 1) {

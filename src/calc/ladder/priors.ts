@@ -54,3 +54,25 @@ export const priorsFor = (making: Making): LadderPriors => {
   const { lowRatio, highRatio } = makingSpans[making];
   return { ...benchPriors, lowRatio, highRatio };
 };
+
+/** A break in any other amount may be anywhere, and less sharp than in a ratio. */
+const wide = {
+  edge: 0.7,
+  scatter: { middle: 0.1, spread: 0.8, lowest: 0.02, highest: 0.8, points: 11 },
+} as const;
+/** How far beyond the amounts tried the break is looked for. */
+const BEYOND = 2;
+
+/**
+ * Priors for a varied amount that is no ratio of oil to emulsifier: wide around what was tried.
+ *
+ * Formula   equally likely, on the logarithm, from low / 2 to high * 2, and less and less so outside
+ * Input     the lowest and highest amount tried or asked for, above 0, in any one unit
+ * Output    priors in that unit
+ */
+export const priorsAround = (tried: { readonly low: number; readonly high: number }): LadderPriors => ({
+  ...benchPriors,
+  ...wide,
+  lowRatio: tried.low / BEYOND,
+  highRatio: tried.high * BEYOND,
+});
