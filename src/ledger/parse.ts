@@ -1,9 +1,10 @@
-/** One text to its tree: guard, the library's parser and composer, our own walk. The only path into YAML. */
+/** One text to its tree: our own lines where it is plain, else guard, library and walk. The only path into YAML. */
 
 import { Composer, type CST, Parser } from 'yaml';
 import type { Problem } from '../problem.ts';
 import { guardText } from './guard.ts';
 import { type SourceText, sourceText } from './places.ts';
+import { plainDocument } from './plain-document.ts';
 import { syntaxProblems, type YamlError } from './syntax.ts';
 import type { TreeNode } from './tree.ts';
 import { walkTree } from './walk.ts';
@@ -30,12 +31,8 @@ const composerOptions = {
 
 const nothing: TreeNode = { kind: 'empty', start: 0, end: 0 };
 
-/**
- * Reads a text as YAML 1.2 in the failsafe schema.
- * Input     the path as the person knows it, and the text with its byte order mark and line ends
- * Output    the tree, and what is wrong with it as YAML
- */
-export function parseDocument(file: string, text: string): LedgerDocument {
+/** By the YAML library alone. */
+export function libraryDocument(file: string, text: string): LedgerDocument {
   const source = sourceText(file, text);
   const refusal = guardText(file, text);
   if (refusal) return { source, root: nothing, problems: [refusal], isReadable: false, muted: none };
@@ -45,6 +42,17 @@ export function parseDocument(file: string, text: string): LedgerDocument {
   return isClean
     ? walked(source, composed.contents, { problems: [], muted: none })
     : withErrors(source, tokens, composed);
+}
+
+/**
+ * Reads a text as YAML 1.2 in the failsafe schema.
+ * Input     the path as the person knows it, and the text with its byte order mark and line ends
+ * Output    the tree, and what is wrong with it as YAML
+ */
+export function parseDocument(file: string, text: string): LedgerDocument {
+  const root = plainDocument(text);
+  if (!root) return libraryDocument(file, text);
+  return { source: sourceText(file, text), root, problems: [], isReadable: true, muted: none };
 }
 
 const isDirective = ({ type }: CST.Token): boolean => type === 'directive';
