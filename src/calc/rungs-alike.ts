@@ -1,0 +1,77 @@
+/** Whether beakers were made alike, and which of them was not, in what. */
+
+/** One thing that was the same or not: its figure where it has one, and how it reads. */
+export interface AlikeFact {
+  readonly what: string;
+  readonly kind: 'temperature' | 'time' | 'stirring' | 'share' | 'word';
+  /** In C, s, rpm or a mass fraction; left out for a word, or where nobody wrote it. */
+  readonly value?: number | undefined;
+  /** As it is shown; empty where nobody wrote it. */
+  readonly text: string;
+}
+
+export interface Made {
+  readonly trial: number;
+  readonly facts: readonly AlikeFact[];
+}
+
+export interface Difference {
+  readonly trial: number;
+  readonly what: string;
+  readonly text: string;
+  /** What most of the others have. */
+  readonly others: string;
+}
+
+/** Temperatures in C may differ by so much. */
+export const mostDegrees = 5;
+/** Times and stirring by so great a part of the larger. */
+export const mostPart = 0.25;
+/** Shares that are to be kept, the same way: five times a usual weighing. */
+export const mostShare = 0.05;
+
+/**
+ * Formula   temperatures within 5 C; times and stirring within a quarter of the larger; shares within 5 % of the
+ *           larger; words the same
+ */
+export function isAlike(one: AlikeFact, other: AlikeFact): boolean {
+  const [a, b] = [one.value, other.value];
+  if (a === undefined || b === undefined) return one.text === other.text;
+  const apart = Math.abs(a - b);
+  const slack = 1e-9 * Math.max(Math.abs(a), Math.abs(b));
+  if (one.kind === 'temperature') return apart <= mostDegrees + slack;
+  const part = one.kind === 'share' ? mostShare : mostPart;
+  return apart <= part * Math.max(Math.abs(a), Math.abs(b)) + slack;
+}
+
+/**
+ * What sets single beakers apart from the rest.
+ *
+ * Formula   for each fact, the beaker that agrees with most others (the first of several) is how it was meant; those
+ *           that do not agree with it differ
+ * Input     the facts of each beaker
+ * Output    one entry a beaker and fact, by trial; none where all were made alike
+ */
+export function differences(made: readonly Made[]): readonly Difference[] {
+  const whats = [...new Set(made.flatMap(({ facts }) => facts.map(({ what }) => what)))];
+  const found = whats.flatMap((what) => differencesIn(what, made));
+  return found.sort((one, other) => one.trial - other.trial);
+}
+
+function differencesIn(what: string, made: readonly Made[]): readonly Difference[] {
+  const facts = made.map(({ trial, facts: all }) => ({
+    trial,
+    fact: all.find((one) => one.what === what) ?? ({ what, kind: 'word', text: '' } as const),
+  }));
+  const agreeing = facts.map(({ fact }) => facts.filter((other) => isAlike(fact, other.fact)).length);
+  const meant = facts[agreeing.indexOf(Math.max(...agreeing))]?.fact;
+  if (!meant) return [];
+  return facts
+    .filter(({ fact }) => !isAlike(fact, meant))
+    .map(({ trial, fact }) => ({
+      trial,
+      what,
+      text: fact.text || 'not written',
+      others: meant.text || 'not written',
+    }));
+}
