@@ -20,6 +20,9 @@ const standards = {
   'usp32-peg-40-castor-oil':
     'United States Pharmacopeia 32, National Formulary 27, Polyoxyl 40 Hydrogenated Castor Oil',
   'usp32-1101': 'United States Pharmacopeia 32, general chapter 1101, Medicine Dropper',
+  'usp-41': 'United States Pharmacopeia 2019, general chapter 41, Balances, as quoted by a maker of balances',
+  'jcgm-100':
+    'JCGM 100:2008, Evaluation of measurement data, Guide to the expression of uncertainty in measurement',
   'ph-eur-orange-oil': 'European Pharmacopoeia 6.2, Sweet Orange Oil, as given in Martindale',
   'ph-eur-triglycerides': 'European Pharmacopoeia, Triglycerides, Medium-chain',
   'ph-eur-propylene-glycol': 'United States and European Pharmacopoeias, Propylene Glycol',
