@@ -1,0 +1,69 @@
+/** Writing a text to a path that the person typed: a sheet, a table, a calendar. No part of the ledger. */
+
+import { randomBytes } from 'node:crypto';
+import { basename, dirname, extname, join, resolve } from 'node:path';
+import type { Io } from '../io.ts';
+import { type Disk, nodeDisk } from '../ledger/disk.ts';
+import { naming } from '../ledger/disk-problem.ts';
+import { fail } from '../problem.ts';
+
+export interface WriteOut {
+  readonly io: Io;
+  /** As typed, from the working folder. */
+  readonly typed: string;
+  readonly text: string;
+  /** A file of ours is known by this in its first line. */
+  readonly mark?: string;
+  /** Replaces a file whoever wrote it. */
+  readonly replace?: boolean;
+  readonly disk?: Disk;
+}
+
+const defaultMark = 'neckring';
+
+/**
+ * Writes a text whole, or not at all.
+ * Output    what was written, for a note on stderr
+ * Refuses   a folder, a folder that is not there, a file of the ledger, a file of others without `replace`; exit 2
+ */
+export async function writeOut(given: WriteOut): Promise<string> {
+  const { io, typed, text, disk = nodeDisk } = given;
+  const path = resolve(io.workingFolder, typed);
+  await naming(typed, async () => refuseOthers(path, given, disk));
+  const standing = await disk.standing(path);
+  const target = standing ? await disk.realPath(path) : path;
+  const temporary = join(dirname(target), `.neckring-${randomBytes(6).toString('hex')}.tmp`);
+  await naming(typed, async () => {
+    try {
+      await disk.writeNew(temporary, new TextEncoder().encode(text), standing);
+      await disk.rename(temporary, target);
+    } catch (thrown) {
+      await disk.remove(temporary).catch(() => undefined);
+      throw thrown;
+    }
+  });
+  return `wrote ${typed}`;
+}
+
+async function refuseOthers(path: string, given: WriteOut, disk: Disk): Promise<void> {
+  const { typed, replace = false, mark = defaultMark } = given;
+  if (/^\.ya?ml$/iu.test(extname(path)) || basename(path).startsWith('.'))
+    fail('not-a-sheet', `${typed} would be taken for a file of the ledger`, 'give the file another ending');
+  const standing = await disk.standing(path);
+  if (!standing) {
+    const folder = await disk.standing(dirname(path));
+    if (folder?.kind !== 'folder')
+      fail('no-folder', `there is no folder for ${typed}`, 'make the folder first, or write elsewhere');
+    return;
+  }
+  if (standing.kind !== 'file')
+    fail('not-a-file', `${typed} is ${standing.kind === 'folder' ? 'a folder' : 'no file'}`, 'name a file');
+  if (replace) return;
+  const [firstLine = ''] = new TextDecoder().decode((await disk.read(path)).slice(0, 400)).split('\n');
+  if (firstLine.includes(mark)) return;
+  fail(
+    'in-the-way',
+    `${typed} is there already, and not one of ours`,
+    'choose another name, or add --replace',
+  );
+}
