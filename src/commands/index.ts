@@ -1,6 +1,7 @@
 /** Every command, in the order in which help lists them. */
 
 import { calculators } from '../calc/calculators/index.ts';
+import { batchCommands } from './batch-commands.ts';
 import { calculatorCommand } from './calculator-command.ts';
 import type { CommandSpec } from './command.ts';
 import { drinkCommands } from './drink-commands.ts';
@@ -17,5 +18,6 @@ export const commands: readonly CommandSpec[] = [
   ...weighingCommands,
   ...lookingCommands,
   ...useCommands,
+  ...batchCommands,
   ingredientCommand,
 ];

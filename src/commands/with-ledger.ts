@@ -1,6 +1,7 @@
 /** All that is loaded only where a ledger is opened: the commands on it, and what quick commands ask of it. */
 
 export { runCheck } from './check.ts';
+export { runDilute } from './dilute.ts';
 export { runDrink } from './drink.ts';
 export { runInit } from './init.ts';
 export { openLedgerBook } from './ledger-book.ts';

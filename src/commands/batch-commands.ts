@@ -1,0 +1,91 @@
+/** The words of the commands from beaker to batch; what they do is loaded with the ledger. */
+
+import { type CommandSpec, explainOption, jsonOption, type OptionSpec, type Run } from './command.ts';
+
+type Ledger = typeof import('./with-ledger.ts');
+
+const withLedger =
+  (pick: (ledger: Ledger) => Run): (() => Promise<Run>) =>
+  async () =>
+    pick(await import('./with-ledger.ts'));
+
+const benchOptions: readonly OptionSpec[] = [
+  {
+    name: 'balance',
+    placeholder: 'BALANCE',
+    help: 'such as "0.01 g up to 600 g", instead of the bench\'s own',
+    many: true,
+  },
+  {
+    name: 'vessel',
+    placeholder: 'VESSEL',
+    help: 'such as "100 mL" or "100 mL of 62 g", instead of the bench\'s own',
+    many: true,
+  },
+  {
+    name: 'weighing',
+    placeholder: 'SHARE',
+    help: "the relative error accepted, such as 1 %; the bench's own if left out",
+    isAmount: true,
+  },
+  {
+    name: 'largest',
+    placeholder: '1:N',
+    help: "the largest dilution in one step; the bench's own, or 1:100",
+  },
+];
+
+export const batchCommands: readonly CommandSpec[] = [
+  {
+    name: 'dilute',
+    summary: 'the chain of stock dilutions for a trace in a batch',
+    about:
+      "The fewest steps that the bench can weigh, then the surest, then the least wasteful; stocks on the shelf are used. Shares are by mass and as dosed. In a ledger the bench's balances and vessels count; elsewhere give --balance.",
+    group: 'Batches',
+    words: [],
+    options: [
+      { name: 'of', placeholder: 'COMPOUND', help: 'what is diluted' },
+      {
+        name: 'to',
+        placeholder: 'SHARE',
+        help: 'what the batch shall hold, such as 0.5 ppb',
+        isAmount: true,
+      },
+      { name: 'in', placeholder: 'AMOUNT', help: 'the batch, such as 20 kg or 20 L', isAmount: true },
+      { name: 'density', placeholder: 'DENSITY', help: 'of the batch; 1 g/mL if left out', isAmount: true },
+      {
+        name: 'from',
+        placeholder: 'STOCK',
+        help: 'start from this only: a name on the shelf, a strength such as "100 ppm", or neat',
+        many: true,
+      },
+      { name: 'solvent', placeholder: 'NAME', help: 'what the stocks are made in' },
+      { name: 'expired', help: 'use stocks that are past their keeping, too' },
+      {
+        name: 'drop',
+        placeholder: 'MASS',
+        help: 'mass of a drop, to say the last take in drops',
+        isAmount: true,
+      },
+      {
+        name: 'check',
+        placeholder: 'STEPS',
+        help: 'verify your own chain: "0.1 g in 10 g; 0.1 g in 10 g; 0.05 g in 1 kg"; in: made up to, +: added to',
+      },
+      ...benchOptions,
+      explainOption,
+      jsonOption,
+    ],
+    examples: [
+      {
+        line: 'dilute --of "cassis thiol" --to 0.5 ppb --in 20 kg --balance "0.01 g up to 600 g"',
+        says: 'which stocks to make, and how sure the last is',
+      },
+      {
+        line: 'dilute --check "1 g in 100 g; 1 g in 100 g; 0.5 g in 10 kg" --balance "0.01 g up to 600 g"',
+        says: 'what your own chain comes to',
+      },
+    ],
+    load: withLedger((ledger) => ledger.runDilute),
+  },
+];
