@@ -45,33 +45,43 @@ export function isAlike(one: AlikeFact, other: AlikeFact): boolean {
 }
 
 /**
+ * How the beakers were meant to be made.
+ *
+ * Formula   for each fact, that of the beaker that agrees with most others (the first of several)
+ * Input     the facts of each beaker
+ * Output    one fact each
+ */
+export function meantFacts(made: readonly Made[]): readonly AlikeFact[] {
+  const whats = [...new Set(made.flatMap(({ facts }) => facts.map(({ what }) => what)))];
+  return whats.map((what) => {
+    const facts = made.map((one) => factOf(one, what));
+    const agreeing = facts.map((fact) => facts.filter((other) => isAlike(fact, other)).length);
+    return facts[agreeing.indexOf(Math.max(...agreeing))] ?? unwritten(what);
+  });
+}
+
+const unwritten = (what: string): AlikeFact => ({ what, kind: 'word', text: '' });
+
+const factOf = ({ facts }: Made, what: string): AlikeFact =>
+  facts.find((one) => one.what === what) ?? unwritten(what);
+
+/**
  * What sets single beakers apart from the rest.
  *
- * Formula   for each fact, the beaker that agrees with most others (the first of several) is how it was meant; those
- *           that do not agree with it differ
+ * Formula   those that do not agree with how it was meant (`meantFacts`)
  * Input     the facts of each beaker
  * Output    one entry a beaker and fact, by trial; none where all were made alike
  */
 export function differences(made: readonly Made[]): readonly Difference[] {
-  const whats = [...new Set(made.flatMap(({ facts }) => facts.map(({ what }) => what)))];
-  const found = whats.flatMap((what) => differencesIn(what, made));
-  return found.sort((one, other) => one.trial - other.trial);
-}
-
-function differencesIn(what: string, made: readonly Made[]): readonly Difference[] {
-  const facts = made.map(({ trial, facts: all }) => ({
-    trial,
-    fact: all.find((one) => one.what === what) ?? ({ what, kind: 'word', text: '' } as const),
-  }));
-  const agreeing = facts.map(({ fact }) => facts.filter((other) => isAlike(fact, other.fact)).length);
-  const meant = facts[agreeing.indexOf(Math.max(...agreeing))]?.fact;
-  if (!meant) return [];
-  return facts
-    .filter(({ fact }) => !isAlike(fact, meant))
-    .map(({ trial, fact }) => ({
-      trial,
-      what,
-      text: fact.text || 'not written',
-      others: meant.text || 'not written',
-    }));
+  const meant = meantFacts(made);
+  return made
+    .flatMap((one) =>
+      meant.flatMap((fact) => {
+        const own = factOf(one, fact.what);
+        if (isAlike(own, fact)) return [];
+        const text = own.text || 'not written';
+        return [{ trial: one.trial, what: fact.what, text, others: fact.text || 'not written' }];
+      }),
+    )
+    .sort((one, other) => one.trial - other.trial);
 }

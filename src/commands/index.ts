@@ -8,6 +8,7 @@ import { drinkCommands } from './drink-commands.ts';
 import { ingredientCommand } from './ingredient-command.ts';
 import { ledgerCommands } from './ledger-commands.ts';
 import { lookingCommands } from './looking-commands.ts';
+import { seriesCommands } from './series-commands.ts';
 import { useCommands } from './use-commands.ts';
 import { weighingCommands } from './weighing-commands.ts';
 
@@ -18,6 +19,7 @@ export const commands: readonly CommandSpec[] = [
   ...weighingCommands,
   ...lookingCommands,
   ...useCommands,
+  ...seriesCommands,
   ...batchCommands,
   ingredientCommand,
 ];

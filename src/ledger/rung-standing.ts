@@ -57,7 +57,8 @@ export function standingOf(
     const rules = watchRules({ sample, bench, series });
     return { sample, rules, outcome: outcomeOf({ card: trial, sample, rules }) };
   });
-  const judged = judgedOf(fates, series);
+  const deciding = judgedSample(trial.samples, series);
+  const judged = fates.find(({ sample }) => sample === deciding);
   const facts = rungFacts({ trial, sample: judged?.sample, mixture, varied, series, bench, book });
   const faults = found.map(({ finding, span }) => problemAt(member.document.source, finding, span));
   return {
@@ -70,10 +71,10 @@ export function standingOf(
 }
 
 /** The sample that the series names; the only one where its file names none. */
-function judgedOf(fates: readonly SampleFate[], { judge }: SeriesCard): SampleFate | undefined {
-  const [first] = fates;
-  if (!judge || (first?.sample.isImplied && fates.length === 1)) return first;
-  return fates.find(({ sample }) => isSameName(sample.name, judge.text));
+export function judgedSample(samples: readonly SampleCard[], { judge }: SeriesCard): SampleCard | undefined {
+  const [first] = samples;
+  if (!judge || (first?.isImplied && samples.length === 1)) return first;
+  return samples.find(({ name }) => isSameName(name, judge.text));
 }
 
 function noJudge(member: Member, { judge }: SeriesCard, fates: readonly SampleFate[]): Problem {

@@ -9,6 +9,9 @@ import type { SeriesCard, TrialCard } from './cards.ts';
 import { lastedShare } from './outcome.ts';
 import { type Finding, problemAt } from './places.ts';
 import { type Scale, scaled } from './rung-scale.ts';
+
+export type { SampleFate, Standing } from './rung-standing.ts';
+
 import { type RungsFrom, type SampleFate, type Standing, standingOf } from './rung-standing.ts';
 import { madeOf } from './sample-record.ts';
 import type { Member } from './series-members.ts';

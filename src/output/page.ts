@@ -68,7 +68,7 @@ function layOutBlock(block: Exclude<Block, Grid>, sheet: Sheet): readonly string
     case 'lines':
       return block.lines.map((line) => paint(block.tone ?? 'plain', line));
     case 'pairs':
-      return layOutPairs(block.pairs, width);
+      return layOutPairs(block, width);
     case 'table':
       return layOutTable(block.columns, block.rows, sheet);
     case 'notes':
@@ -88,10 +88,13 @@ function layOutNote(mark: string, note: string, width: number): readonly string[
 /** Labels longer than this stand on a line of their own. */
 const widestLabel = 34;
 
-function layOutPairs(pairs: readonly (readonly [string, string])[], width: number): readonly string[] {
+type Pairs = Extract<Block, { readonly kind: 'pairs' }>;
+
+function layOutPairs({ pairs, areSentences }: Pairs, width: number): readonly string[] {
   const labelWidths = pairs.map(([label]) => cellWidth(label)).filter((cells) => cells <= widestLabel);
   const labelWidth = Math.max(0, ...labelWidths);
-  const values = alignedOnPoint(pairs.map(([, value]) => value));
+  const texts = pairs.map(([, value]) => value);
+  const values = areSentences ? texts : alignedOnPoint(texts);
   return pairs.flatMap(([label], index) => {
     const value = values[index] ?? '';
     const lines =

@@ -19,8 +19,12 @@ export type Block =
   | { readonly kind: 'text'; readonly text: string; readonly tone?: Tone }
   /** Lines shown as they are. */
   | { readonly kind: 'lines'; readonly lines: readonly string[]; readonly tone?: Tone }
-  /** A label and its value on each line, values aligned on the decimal point. */
-  | { readonly kind: 'pairs'; readonly pairs: readonly (readonly [string, string])[] }
+  /** A label and its value on each line, values aligned on the decimal point unless they are sentences. */
+  | {
+      readonly kind: 'pairs';
+      readonly pairs: readonly (readonly [string, string])[];
+      readonly areSentences?: boolean;
+    }
   | {
       readonly kind: 'table';
       readonly columns: readonly Column[];

@@ -1,0 +1,28 @@
+/** The words of `series`. */
+
+import { type CommandSpec, jsonOption } from './command.ts';
+
+export const seriesCommands: readonly CommandSpec[] = [
+  {
+    name: 'series',
+    summary: 'the rungs of a ladder, where it breaks, and what to work at',
+    about:
+      'Every rung with its looks, whether all were made the same way, the break with its 90 % interval, and the amount to work at. Without a name: all series. Exits 1 where all held, all failed, or something else needs a look.',
+    group: 'Ladders',
+    words: [{ name: 'SERIES', help: 'its name or its file; all series if left out', many: true }],
+    options: [
+      { name: 'against', placeholder: 'SERIES', help: 'another series, to compare the two breaks' },
+      {
+        name: 'explain',
+        help: 'show what is believed before the first beaker, the formulas and the sources',
+      },
+      jsonOption,
+    ],
+    examples: [
+      { line: 'series', says: 'all series' },
+      { line: 'series "orange ladder"', says: 'one, from the first rung to the decision' },
+      { line: 'series "orange ladder" --against "orange, polysorbate 20"', says: 'which carries more oil' },
+    ],
+    load: async () => (await import('./series.ts')).runSeries,
+  },
+];

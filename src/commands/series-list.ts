@@ -1,0 +1,89 @@
+/** All series of the ledger with how far they are. */
+
+import type { SeriesCard, TrialCard } from '../ledger/cards.ts';
+import { openFolder } from '../ledger/folder.ts';
+import { outcomeOf, watchRules } from '../ledger/outcome.ts';
+import { readSeriesCard } from '../ledger/read-series.ts';
+import { readTrialCard } from '../ledger/read-trial.ts';
+import { judgedSample } from '../ledger/rung-standing.ts';
+import { isSameName } from '../ledger/stage-name.ts';
+import { envelope } from '../output/answer-json.ts';
+import { visible } from '../output/visible.ts';
+import type { Outcome } from './command.ts';
+import type { Here } from './open-ledger.ts';
+
+interface Listed {
+  readonly card: SeriesCard;
+  readonly outcomes: readonly string[];
+}
+
+export async function listSeries(here: Here): Promise<Outcome> {
+  const opened = await openFolder(here, 'series', readSeriesCard);
+  const trials = opened.length === 0 ? [] : await openFolder(here, 'trials', readTrialCard);
+  const cards = trials.flatMap(({ card }) => (card ? [card] : []));
+  const all = opened.flatMap(({ card }): readonly Listed[] =>
+    card ? [{ card, outcomes: outcomesIn(card, cards, here) }] : [],
+  );
+  const errors = opened.flatMap(({ problems }) => problems.filter(({ severity }) => severity === 'error'));
+  return {
+    exitCode: errors.length > 0 ? 1 : 0,
+    page: [
+      all.length === 0
+        ? { kind: 'text', text: 'No series yet. neckring ladder plans one and writes it.' }
+        : {
+            kind: 'grid',
+            columns: [
+              { head: 'series', align: 'left' },
+              { head: 'varies', align: 'left' },
+              { head: 'held', align: 'right' },
+              { head: 'failed', align: 'right' },
+              { head: 'watching', align: 'right' },
+              { head: 'decided', align: 'left' },
+            ],
+            rows: all.map(rowOf),
+          },
+    ],
+    json: envelope({ schema: 'series@1', found: { series: all.map(listedJson) }, problems: errors }),
+    problems: errors,
+  };
+}
+
+/** What became of the sample that decides, of every trial but the blank. */
+function outcomesIn(series: SeriesCard, trials: readonly TrialCard[], { bench }: Here): readonly string[] {
+  return trials.flatMap((card) => {
+    const isMember = card.series !== undefined && isSameName(card.series.text, series.name);
+    const sample = isMember && card.number !== series.blank ? judgedSample(card.samples, series) : undefined;
+    return sample ? [outcomeOf({ card, sample, rules: watchRules({ sample, bench, series }) }).outcome] : [];
+  });
+}
+
+const count = ({ outcomes }: Listed, outcome: string): number =>
+  outcomes.filter((one) => one === outcome).length;
+
+function rowOf(one: Listed): readonly string[] {
+  const { card } = one;
+  const decided = [card.decided?.date?.written.slice(0, 10), card.decided?.text].filter(Boolean).join(' ');
+  return [
+    visible(card.name),
+    visible(card.varies ?? ''),
+    ...['held', 'failed', 'watching'].map((outcome) => String(count(one, outcome))),
+    visible(decided),
+  ];
+}
+
+const leaf = (value: number) => ({ value, unit: '' });
+
+function listedJson(one: Listed) {
+  const { card } = one;
+  return {
+    series: card.name,
+    file: card.file,
+    varies: card.varies ?? '',
+    beakers: leaf(one.outcomes.length),
+    held: leaf(count(one, 'held')),
+    failed: leaf(count(one, 'failed')),
+    watching: leaf(count(one, 'watching')),
+    ended: leaf(count(one, 'ended')),
+    decided: card.decided?.text ?? '',
+  };
+}

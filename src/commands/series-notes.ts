@@ -1,0 +1,142 @@
+/** What must be read before the figures of a series: what is missing, one-sided, or in doubt. */
+
+import type { BreakPoint } from '../calc/ladder/break-point.ts';
+import type { Rung, SeriesRungs, Standing } from '../ledger/rungs.ts';
+import { visible } from '../output/visible.ts';
+import type { Problem } from '../problem.ts';
+import { outcomeWords } from './outcome-words.ts';
+import { counted, valuesList, valueWords } from './series-words.ts';
+
+export interface SeriesCounts {
+  readonly beakers: number;
+  readonly held: number;
+  readonly failed: number;
+  readonly watching: number;
+  readonly ended: number;
+}
+
+/** The rungs by what became of the sample that decides. */
+export function countRungs(rungs: readonly Rung[]): SeriesCounts {
+  const outcomes = rungs.flatMap(({ judged }) => (judged ? [judged.outcome.outcome] : []));
+  const of = (outcome: string): number => outcomes.filter((one) => one === outcome).length;
+  return {
+    beakers: outcomes.length,
+    held: of('held'),
+    failed: of('failed'),
+    watching: of('watching'),
+    ended: of('ended'),
+  };
+}
+
+interface NotesOf {
+  readonly series: SeriesRungs;
+  readonly counts: SeriesCounts;
+  readonly estimate: BreakPoint | undefined;
+}
+
+/** Each needs attention; the message alone is shown on the page, as one sentence after the other. */
+export const seriesNotes = (of: NotesOf): readonly Problem[] => [
+  ...variedNotes(of),
+  ...sideNotes(of),
+  ...besideNotes(of.series),
+];
+
+const note = (code: string, message: string, hint: string): Problem => ({
+  code,
+  severity: 'warning',
+  message,
+  hint,
+});
+
+function variedNotes({ series: { series, scales, rungs } }: NotesOf): readonly Problem[] {
+  if (scales.length === 0) {
+    const hint = `add "varies: oil per emulsifier" to ${series.file}`;
+    return [note('nothing-varied', 'the series does not say what it varies', hint)];
+  }
+  if (rungs.length === 0) {
+    const message = `no trial that could be read says "series: ${visible(series.name)}"`;
+    return [
+      note('no-rungs', message, `write it into the trials, or neckring ladder --series "${series.name}"`),
+    ];
+  }
+  const values = rungs.map((rung) => rung.values[0] ?? 0);
+  const [low, high] = [Math.min(...values), Math.max(...values)];
+  if (rungs.length < 2 || scales.length > 1 || high - low > 1e-3 * Math.abs(high)) return [];
+  const message = `all rungs have the same ${scales[0]?.text ?? ''}: ${valueWords(scales[0], high)}`;
+  return [note('one-value', message, 'make others, or change what the series varies')];
+}
+
+function sideNotes({ series, counts, estimate }: NotesOf): readonly Problem[] {
+  const { held, failed, watching, beakers } = counts;
+  if (beakers === 0) return [];
+  if (held + failed === 0) {
+    const watched = watching > 0 ? `${counted(watching, 'beaker')} still watched` : 'looking at all stopped';
+    const hint = 'look on; neckring due says which and when';
+    return [note('no-outcome', `no outcome yet: ${watched}`, hint)];
+  }
+  if (held > 0 && failed > 0) return [];
+  return [held > 0 ? allHeld(series, estimate) : allFailed(series, estimate)];
+}
+
+const rungValues = ({ beakers }: SeriesRungs, outcome: 'held' | 'failed'): readonly number[] =>
+  beakers.filter((one) => one.outcome === outcome).map(({ ratio }) => ratio);
+
+/** How far beyond what was tried the next beakers go; a step that a break seldom lies beyond twice. */
+const [further, furthest] = [1.5, 2];
+
+function allHeld(series: SeriesRungs, estimate: BreakPoint | undefined): Problem {
+  const [scale] = series.scales;
+  const most = Math.max(...rungValues(series, 'held'));
+  if (!scale?.isOilRatio)
+    return note('all-held', 'all held: no side has failed yet', 'go on in both directions until one fails');
+  const least = estimate?.breakLow ?? most;
+  const message = `all held: the break lies above ${valueWords(scale, Math.max(least, 0))} (95 % chance), the highest tried was ${valueWords(scale, most)}`;
+  return note(
+    'all-held',
+    message,
+    `make next: ${valuesList(scale, [most * further, most * furthest])}; ${planned(series)}`,
+  );
+}
+
+function allFailed(series: SeriesRungs, estimate: BreakPoint | undefined): Problem {
+  const [scale] = series.scales;
+  const least = Math.min(...rungValues(series, 'failed'));
+  if (!scale?.isOilRatio)
+    return note('all-failed', 'all failed: no side has held yet', 'go on in both directions until one holds');
+  const most = estimate?.breakHigh ?? least;
+  const message = `all failed: the break lies below ${valueWords(scale, most)} (95 % chance), the lowest tried was ${valueWords(scale, least)}`;
+  return note(
+    'all-failed',
+    message,
+    `make next: ${valuesList(scale, [least / furthest, least / further])}; ${planned(series)}`,
+  );
+}
+
+const planned = ({ series }: SeriesRungs): string => `neckring next "${visible(series.name)}" plans them`;
+
+function besideNotes({ control, blank }: SeriesRungs): readonly Problem[] {
+  return [
+    ...failedOf(control).map((words) =>
+      note(
+        'control-failed',
+        `the control ${words}`,
+        'something besides what is varied was different that day: make it and the rungs of its day again',
+      ),
+    ),
+    ...failedOf(blank).map((words) =>
+      note(
+        'blank-failed',
+        `the blank ${words}: what is seen there is not the oil`,
+        'look at the water, the emulsifier and the carrier first',
+      ),
+    ),
+  ];
+}
+
+function failedOf(standing: Standing | undefined): readonly string[] {
+  const { judged, trial } = standing ?? {};
+  if (!judged || !trial || judged.outcome.outcome !== 'failed') return [];
+  const words = outcomeWords({ card: trial, sample: judged.sample, outcome: judged.outcome });
+  const seen = judged.outcome.firstFail?.looks.join(', ') ?? '';
+  return [`(trial ${trial.number}) ${words}: ${seen}`];
+}

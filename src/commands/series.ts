@@ -1,0 +1,167 @@
+/** `series`: the rungs of a ladder in order, what became of them, and where the break lies. */
+
+import type { BreakPoint } from '../calc/ladder/break-point.ts';
+import type { Io } from '../io.ts';
+import type { SeriesCard } from '../ledger/cards.ts';
+import type { SeriesRungs } from '../ledger/rungs.ts';
+import { envelope } from '../output/answer-json.ts';
+import type { Block, Page } from '../output/view.ts';
+import { visible } from '../output/visible.ts';
+import { fail, type Problem } from '../problem.ts';
+import { type Call, type Outcome, optionValue } from './command.ts';
+import { type Here, openHere } from './open-ledger.ts';
+import { againstBlocks, compareSeries, type SeriesCompared } from './series-against.ts';
+import { edgeBlocks, restsOn } from './series-edge.ts';
+import { seriesBreak } from './series-estimate.ts';
+import { explainBlocks, explainSources } from './series-explain.ts';
+import { seriesFound } from './series-json.ts';
+import { listSeries } from './series-list.ts';
+import { countRungs, type SeriesCounts, seriesNotes } from './series-notes.ts';
+import { openRungs, openSeriesNamed } from './series-open.ts';
+import { rungBlocks } from './series-rows.ts';
+import { gridBlocks, seriesWindow, windowBlocks } from './series-window.ts';
+import { counted, valueWords } from './series-words.ts';
+
+export async function runSeries(call: Call, io: Io): Promise<Outcome> {
+  const here = await openHere(io);
+  const name = call.words.join(' ').trim();
+  const against = optionValue(call, 'against');
+  if (name === '') {
+    if (against !== undefined)
+      return fail('missing', '--against needs a series to compare', 'name one before it');
+    return listSeries(here);
+  }
+  const read = await readSeries(here, io, name);
+  const compared =
+    against === undefined ? undefined : compareSeries(read, await readSeries(here, io, against));
+  return outcomeOfSeries({ call, here, read, compared, width: io.columns });
+}
+
+export interface ReadSeries {
+  readonly series: SeriesRungs;
+  readonly counts: SeriesCounts;
+  readonly estimate: BreakPoint | undefined;
+  readonly notes: readonly Problem[];
+}
+
+async function readSeries(here: Here, io: Io, name: string): Promise<ReadSeries> {
+  const series = await openRungs(here, (await openSeriesNamed(here, io, name)).card);
+  const counts = countRungs(series.rungs);
+  const estimate = seriesBreak(series, here.bench);
+  return { series, counts, estimate, notes: seriesNotes({ series, counts, estimate }) };
+}
+
+interface Shown {
+  readonly call: Call;
+  readonly here: Here;
+  readonly read: ReadSeries;
+  readonly compared: SeriesCompared | undefined;
+  readonly width: number;
+}
+
+function outcomeOfSeries(shown: Shown): Outcome {
+  const { call, here, read, compared } = shown;
+  const { series, counts, estimate, notes } = read;
+  const isWindow = series.shape === 'window' && series.scales.length === 1;
+  const explain = call.flags.has('explain') && estimate !== undefined;
+  const isWrong = series.problems.some(({ severity }) => severity === 'error');
+  const needsCare = isWrong || notes.length > 0 || (compared?.problems.length ?? 0) > 0;
+  const found = seriesFound({
+    series,
+    counts,
+    estimate,
+    window: isWindow ? seriesWindow(series) : undefined,
+    restsOn: estimate ? restsOn({ series, estimate, bench: here.bench }) : '',
+  });
+  return {
+    exitCode: needsCare ? 1 : 0,
+    page: [...seriesPage(shown), ...(explain ? explainBlocks(series, estimate) : [])],
+    json: envelope({
+      schema: 'series@1',
+      given: {
+        series: series.series.name,
+        ...(compared ? { against: compared.other.series.series.name } : {}),
+      },
+      found: { ...found, ...(compared ? { against: compared.json } : {}) },
+      sources: estimate ? explainSources(series) : [],
+      problems: [...series.problems, ...notes, ...(compared?.problems ?? [])],
+    }),
+    problems: [...series.problems, ...(compared?.other.series.problems ?? [])],
+  };
+}
+
+function seriesPage({ here, read, compared, width }: Shown): Page {
+  const { series, counts, estimate, notes } = read;
+  const { bench } = here;
+  return [
+    ...headBlocks(series, counts),
+    ...noteBlocks([...notes, ...(compared?.problems ?? [])]),
+    ...alikeBlocks(series),
+    ...rungBlocks(series, bench.tastes),
+    ...(series.scales.length > 1 ? gridBlocks(series) : []),
+    ...(series.scales.length === 1 && series.shape === 'window' ? windowBlocks(series) : []),
+    ...(estimate ? edgeBlocks({ series, estimate, bench, width }) : []),
+    ...(compared ? againstBlocks(compared) : []),
+    ...decisionBlocks(series.series, series),
+  ];
+}
+
+function headBlocks({ series, scales }: SeriesRungs, counts: SeriesCounts): Page {
+  const varies = scales.map(({ text }) => visible(text)).join(' and ');
+  const { beakers, held, failed, watching, ended } = counts;
+  const parts = [
+    `${held} held`,
+    `${failed} failed`,
+    `${watching} watching`,
+    ...(ended > 0 ? [`${ended} ended`] : []),
+  ];
+  return [
+    { kind: 'heading', text: `Series ${visible(series.name)}${varies === '' ? '' : `: ${varies}`}` },
+    ...(series.question ? [{ kind: 'text', text: visible(series.question) } as const] : []),
+    { kind: 'text', text: `${counted(beakers, 'beaker')}: ${parts.join(', ')}` },
+  ];
+}
+
+/** One sentence each, with what to do. */
+const noteBlocks = (notes: readonly Problem[]): Page =>
+  notes.length === 0
+    ? []
+    : [
+        {
+          kind: 'notes',
+          mark: '!',
+          notes: notes.map(({ message, hint }) => `${message}; ${hint}`),
+          tone: 'warn',
+        },
+      ];
+
+function alikeBlocks({ differences, rungs }: SeriesRungs): Page {
+  if (rungs.length < 2) return [];
+  if (differences.length === 0) return [{ kind: 'text', text: 'made the same way: yes' }];
+  const notes = differences.map(
+    ({ trial, what, text, others }) => `${trial}: ${what} ${text} (the others: ${others})`,
+  );
+  const block: Block = { kind: 'notes', mark: '-', notes: notes.map(visible) };
+  return [{ kind: 'text', text: 'made the same way: no' }, block];
+}
+
+function decisionBlocks({ decided }: SeriesCard, { scales }: SeriesRungs): Page {
+  if (!decided) return [];
+  const number = Number(decided.ratio);
+  const ratio =
+    decided.ratio !== undefined && scales[0]?.isOilRatio && number > 0
+      ? valueWords(scales[0], number)
+      : decided.ratio;
+  const pairs = [
+    ['decided', decided.text],
+    ['on', decided.date?.written],
+    ['for', ratio],
+    ['why', decided.why],
+  ].flatMap(([label, text]) =>
+    label === undefined || text === undefined ? [] : [[label, visible(text)] as const],
+  );
+  return [
+    { kind: 'heading', text: 'The decision' },
+    { kind: 'pairs', pairs, areSentences: true },
+  ];
+}
