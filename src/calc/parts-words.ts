@@ -1,4 +1,4 @@
-/** A mass fraction in the words of the trade. */
+/** Mass fractions and masses in the words of the trade. */
 
 import { trimmedNumber } from './number-text.ts';
 
@@ -14,7 +14,11 @@ const scale = [
  *
  * Example   partsWords(1e-4) -> 100 ppm
  */
-export function partsWords(massFraction: number): string {
+export function partsWords(massFraction: number, digits = 4): string {
   const { unit, factor } = scale.find(({ from }) => massFraction >= from * (1 - 1e-9)) ?? scale[3];
-  return `${trimmedNumber(massFraction / factor, 4)} ${unit}`;
+  return `${trimmedNumber(massFraction / factor, digits)} ${unit}`;
 }
+
+/** `19.9975 kg`, `2.5 g` */
+export const massWords = (grams: number): string =>
+  grams >= 1000 ? `${trimmedNumber(grams / 1000, 6)} kg` : `${trimmedNumber(grams, 6)} g`;

@@ -1,6 +1,13 @@
 /** The words of the commands from beaker to batch; what they do is loaded with the ledger. */
 
-import { type CommandSpec, explainOption, jsonOption, type OptionSpec, type Run } from './command.ts';
+import {
+  type CommandSpec,
+  dryRunOption,
+  explainOption,
+  jsonOption,
+  type OptionSpec,
+  type Run,
+} from './command.ts';
 
 type Ledger = typeof import('./with-ledger.ts');
 
@@ -87,5 +94,51 @@ export const batchCommands: readonly CommandSpec[] = [
       },
     ],
     load: withLedger((ledger) => ledger.runDilute),
+  },
+  {
+    name: 'stocks',
+    summary: 'the stock dilutions on the shelf, and a new one',
+    about:
+      "Lists strength, age and the end of keeping (the owner's own estimate), what is left and what was used since. stocks new NAME writes one into ingredients.yaml.",
+    group: 'Batches',
+    words: [
+      { name: 'new', help: 'write a stock on the shelf' },
+      { name: 'NAME', help: 'of the new stock' },
+    ],
+    options: [
+      {
+        name: 'contains',
+        placeholder: 'ITEM',
+        help: 'with new: what is in it, such as "100 ppm cassis thiol"',
+        many: true,
+        isAmount: true,
+      },
+      {
+        name: 'from',
+        placeholder: 'STEP',
+        help: 'with new: what was weighed instead, such as "2 g cassis stock in 100 g"',
+      },
+      { name: 'in', placeholder: 'NAME', help: 'with new: what the rest of it is' },
+      {
+        name: 'keep',
+        placeholder: 'TIME',
+        help: 'with new: how long it keeps, as you think',
+        isAmount: true,
+      },
+      { name: 'left', placeholder: 'AMOUNT', help: 'with new: how much there is', isAmount: true },
+      { name: 'drop', placeholder: 'MASS', help: 'with new: mass of a drop of it', isAmount: true },
+      { name: 'made', placeholder: 'DAY', help: 'with new: such as 2026-03-09; today if left out' },
+      { name: 'note', placeholder: 'TEXT', help: 'with new: anything else' },
+      dryRunOption,
+      jsonOption,
+    ],
+    examples: [
+      { line: 'stocks', says: 'what stands on the shelf' },
+      {
+        line: 'stocks new "cassis 100 ppm" --contains "100 ppm cassis thiol" --in "propylene glycol" --keep "90 d"',
+        says: 'a stock from its strength',
+      },
+    ],
+    load: withLedger((ledger) => ledger.runStocks),
   },
 ];

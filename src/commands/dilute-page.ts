@@ -6,7 +6,7 @@ import type { DropCount } from '../calc/dilution/drop-count.ts';
 import { minimumWeight } from '../calc/dilution/minimum-weight.ts';
 import { leastMass } from '../calc/dilution/weighing.ts';
 import { numberText, trimmedNumber } from '../calc/number-text.ts';
-import { partsWords } from '../calc/parts-words.ts';
+import { massWords, partsWords } from '../calc/parts-words.ts';
 import { asShown } from '../calc/weighing/balance.ts';
 import { type Envelope, envelope } from '../output/answer-json.ts';
 import { cautionBlocks } from '../output/answer-page.ts';
@@ -40,7 +40,14 @@ export function dilutePage(diluted: Diluted, isExplained: boolean): Page {
   return [
     { kind: 'heading', text: headingOf(diluted) },
     stepsTable(diluted),
-    { kind: 'pairs', pairs: figurePairs(diluted) },
+    {
+      kind: 'table',
+      columns: [
+        { head: '', align: 'left' },
+        { head: '', align: 'left' },
+      ],
+      rows: figurePairs(diluted),
+    },
     ...notesBlock('!', objections, 'warn'),
     ...notesBlock('-', leftAside, 'plain'),
     ...(isExplained ? explainBlocks(diluted) : []),
@@ -67,8 +74,8 @@ function headingOf({ of, chain, finalMassGrams, isChecked }: Diluted): string {
   return isChecked ? `${head}, as typed` : `${head}: ${way}`;
 }
 
-export const massWords = (grams: number): string =>
-  grams >= 1000 ? `${trimmedNumber(grams / 1000, 6)} kg` : `${trimmedNumber(grams, 6)} g`;
+const shownDrops = (drops: DropCount | undefined): DropCount | undefined =>
+  drops && drops.drops <= mostDropsCounted ? drops : undefined;
 
 function stepsTable({ chain, solvent }: Diluted): Block {
   const last = chain.steps.length - 1;
@@ -111,11 +118,12 @@ function figurePairs({ chain, target, drops, bench }: Diluted): readonly (readon
     ['comes to, as dosed', `${partsWords(chain.finalStrength)}${isOff ? `, ${percent(off)} off` : ''}`],
     [
       'sure to, by the weighings',
-      `${percent(chain.relativeUncertainty)} (one standard uncertainty; 95 % lie within ${percent(2 * chain.relativeUncertainty)})`,
+      `${percent(chain.relativeUncertainty)} standard, ${percent(2 * chain.relativeUncertainty)} at 95 %`,
     ],
   ];
   if (chain.wasteGrams > 0) pairs.push(['stock left over', massWords(chain.wasteGrams)]);
-  if (drops && drops.drops <= mostDropsCounted) pairs.push(['the last take as drops', dropWords(drops)]);
+  const shown = shownDrops(drops);
+  if (shown) pairs.push(['the last take as drops', dropWords(shown)]);
   const balances = bench.scales.map((scale) => `${trimmedNumber(scale.divisionGrams)} g`).join(', ');
   if (bench.scales.length > 0) pairs.push(['balances', `${balances}; ${percent(bench.weighing)} a weighing`]);
   return pairs;
@@ -125,8 +133,8 @@ const percent = (fraction: number): string => `${trimmedNumber(fraction * 100, 2
 
 function dropWords({ drops, wholeDrops, deviation, relativeUncertainty, isMeasured }: DropCount): string {
   const off = Math.abs(deviation) > 5e-4 ? `; ${wholeDrops} drops are ${percent(deviation)} off` : '';
-  const spread = isMeasured ? 'plus or minus' : 'no measured spread: plus or minus';
-  return `${numberText(drops, 3)}${off}; ${spread} ${percent(relativeUncertainty)}`;
+  const spread = isMeasured ? '' : ', spread not measured';
+  return `${numberText(drops, 3)}${off}; give or take ${percent(relativeUncertainty)}${spread}`;
 }
 
 /** What to type to write a stock of this chain on the shelf. */

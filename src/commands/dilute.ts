@@ -3,8 +3,10 @@ import { answered } from '../calc/answered.ts';
 import { type Chain, planChain } from '../calc/dilution/chain.ts';
 import { checkChain, parseChain } from '../calc/dilution/check-chain.ts';
 import { dropsOf } from '../calc/dilution/drop-count.ts';
+import { isBareNumber } from '../calc/number.ts';
 import { partsWords } from '../calc/parts-words.ts';
 import type { Io } from '../io.ts';
+import { fail } from '../problem.ts';
 import { handling, nearlyNeat } from '../reference/cautions.ts';
 import { sources as bibliography } from '../reference/sources.ts';
 import { neededOption, someOption } from './batch-options.ts';
@@ -114,6 +116,9 @@ const worded = (name: string, code: 'neat-potent-aroma'): Pick<Caution, 'text' |
 
 /** A share by mass; a concentration goes through the density of the batch. */
 function targetOf(call: Call): number | undefined {
+  const bare = optionValue(call, 'to')?.trim() ?? '';
+  if (isBareNumber(bare))
+    return fail('no-unit', `--to: "${bare}" has no unit`, `write ${bare} ppb, ${bare} ppm or ${bare} %`);
   const typed = someOption(call, 'to', ['share', 'mass per volume']);
   if (!typed) return undefined;
   return typed.dimension === 'share' ? typed.inner : typed.inner / densityOf(call);

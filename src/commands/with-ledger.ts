@@ -12,6 +12,7 @@ export { runObserve } from './observe.ts';
 export { runOverpoured } from './overpour.ts';
 export { recordAnswers, runReckon } from './reckon.ts';
 export { runShow } from './show.ts';
+export { runStocks } from './stocks.ts';
 export { openPicture } from './trial-picture.ts';
 export { runUses } from './uses.ts';
 export { runWeigh } from './weigh.ts';

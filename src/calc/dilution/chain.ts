@@ -1,7 +1,7 @@
 /** The chain of dilutions that a bench can really make, from the shelf to so much of a trace in a batch. */
 
 import { type Parsed, parsed, refused } from '../../problem.ts';
-import { partsWords } from '../parts-words.ts';
+import { massWords, partsWords } from '../parts-words.ts';
 import type { Scale } from '../weighing/balance.ts';
 import { whatWouldDo } from './advice.ts';
 import { bestRoute, type Route } from './search.ts';
@@ -123,7 +123,7 @@ function noChain(wanted: ChainWanted): Parsed<never> {
   const percent = Number((bench.weighing * 100).toPrecision(3));
   return refused(
     'no-chain',
-    `no balance here can bring ${partsWords(target)} of ${of} into ${Number(finalMassGrams.toPrecision(6))} g: the finest weighs ${Number(least.toPrecision(3))} g and up within ${percent} %`,
+    `no balance here can bring ${partsWords(target)} of ${of} into ${massWords(finalMassGrams)}: the finest weighs ${Number(least.toPrecision(3))} g and up within ${percent} %`,
     whatWouldDo(wanted),
   );
 }
