@@ -7,6 +7,7 @@ import { type DrinkDeviation, drinkDeviation } from './drink-deviation.ts';
 import { type RatioError, ratioError } from './ratio-error.ts';
 import { roundedStage, type WeighedStage } from './rounded-stage.ts';
 import { type Scaled, type ScaledStage, scaleStages } from './scale-stages.ts';
+import { type BatchStock, withStocks } from './small-items.ts';
 import { type BatchVessel, type VesselChoice, vesselFor } from './sub-batches.ts';
 import type { BatchTarget } from './target.ts';
 import type { WeighingBench } from './weighing-choice.ts';
@@ -19,10 +20,16 @@ export interface PlannedStage extends WeighedStage {
 
 export interface BatchPlan {
   readonly stages: readonly PlannedStage[];
+  /** The same before anything is rounded or made a stock of. */
+  readonly exact: readonly ScaledStage[];
   readonly target: ScaledStage;
   /** Absent where the design has no drink. */
   readonly deviation: DrinkDeviation | undefined;
   readonly ratio: RatioError | undefined;
+  /** To be made first, for what no balance weighs well enough. */
+  readonly stocks: readonly BatchStock[];
+  /** Items that no balance weighs well enough, and nothing in their stage could carry. */
+  readonly tooSmall: readonly { readonly stage: string; readonly item: string }[];
 }
 
 export interface BatchPlanInput {
@@ -31,6 +38,8 @@ export interface BatchPlanInput {
   readonly target: BatchTarget;
   readonly loss: number;
   readonly bench: WeighingBench;
+  /** 100 for at most 1:100 a step. */
+  readonly largestDilution: number;
   /** The drink is put together in so many bottles. */
   readonly bottlesFilled?: number | undefined;
 }
@@ -52,10 +61,11 @@ export function batchPlan(input: BatchPlanInput): Parsed<BatchPlan> {
   const made = plannedStages(scaled.value, input);
   if (!made.ok) return made;
   return parsed({
-    stages: made.value,
+    ...made.value,
+    exact: scaled.value.stages,
     target: scaled.value.target,
-    deviation: drinkDeviation({ design: designOf(input, scaled.value), weighed: made.value }),
-    ratio: ratioError(made.value),
+    deviation: drinkDeviation({ design: designOf(input, scaled.value), weighed: made.value.stages }),
+    ratio: ratioError(made.value.stages),
   });
 }
 
@@ -68,34 +78,53 @@ function designOf({ stages }: BatchPlanInput, scaled: Scaled) {
   });
 }
 
-function plannedStages(scaled: Scaled, input: BatchPlanInput): Parsed<readonly PlannedStage[]> {
-  const planned: PlannedStage[] = [];
+type Made = Pick<BatchPlan, 'stages' | 'stocks' | 'tooSmall'>;
+
+function plannedStages(scaled: Scaled, input: BatchPlanInput): Parsed<Made> {
+  const stages: PlannedStage[] = [];
+  const stocks: BatchStock[] = [];
+  const tooSmall: { stage: string; item: string }[] = [];
   const available = new Map<string, number>();
   for (const stage of scaled.stages) {
-    const isInBottle = input.bottlesFilled !== undefined && stage.stage.name === 'drink';
-    const vessel = isInBottle
-      ? parsed<VesselChoice>({ vessel: undefined, count: input.bottlesFilled ?? 1 })
-      : vesselOf(stage, input);
+    const { name } = stage.stage;
+    const vessel = vesselOf(stage, input);
     if (!vessel.ok) return vessel;
     const { count } = vessel.value;
-    if (count > 1e6) return refused('too-many', `${count} parts of ${stage.stage.name}`, 'make less at once');
-    const weighed = roundedStage({ scaled: stage, subBatches: count, bench: input.bench, available });
-    planned.push({ ...weighed, vessel: vessel.value.vessel, isInBottle });
-    available.set(stage.stage.name, weighed.totalGrams);
+    if (count > mostParts) return refused('too-many', `${count} parts of ${name}`, 'make less at once');
+    const stocked = withStocks({ ...input, scaled: stage, subBatches: count });
+    if (!stocked.ok) return stocked;
+    stocks.push(...stocked.value.stocks);
+    tooSmall.push(...stocked.value.left.map((item) => ({ stage: name, item })));
+    const weighed = roundedStage({
+      scaled: stocked.value.scaled,
+      subBatches: count,
+      bench: input.bench,
+      available,
+    });
+    stages.push({ ...weighed, vessel: vessel.value.vessel, isInBottle: isInBottle(stage, input) });
+    available.set(name, weighed.totalGrams);
     for (const { source, weighGrams } of weighed.items)
       if (source.kind === 'stage')
         available.set(source.stage, (available.get(source.stage) ?? 0) - weighGrams);
   }
-  return parsed(planned);
+  return parsed({ stages, stocks, tooSmall });
 }
 
-function vesselOf({ stage, exactGrams, resolved, items }: ScaledStage, { bench }: BatchPlanInput) {
+const mostParts = 1e6;
+
+const isInBottle = ({ stage }: ScaledStage, { bottlesFilled }: BatchPlanInput): boolean =>
+  bottlesFilled !== undefined && stage.name === 'drink';
+
+/** What is put together in the bottle is made as often as there are bottles. */
+function vesselOf(scaled: ScaledStage, input: BatchPlanInput): Parsed<VesselChoice> {
+  if (isInBottle(scaled, input)) return parsed({ vessel: undefined, count: input.bottlesFilled ?? 1 });
+  const { stage, exactGrams, resolved, items } = scaled;
   const density = resolved.densityGramsPerMillilitre;
   const largest = items.toSorted((one, other) => other.exactGrams - one.exactGrams)[0];
   return vesselFor({
     stage: stage.name,
     millilitres: exactGrams / density,
     largestItem: { name: largest?.item.name ?? '', millilitres: (largest?.exactGrams ?? 0) / density },
-    vessels: bench.vessels,
+    vessels: input.bench.vessels,
   });
 }

@@ -1,5 +1,6 @@
 /** What rounding does to the finished drink. */
 
+import type { ItemSource } from '../mixture/picture.ts';
 import type { BatchItem } from './batch-stages.ts';
 import type { WeighedStage } from './rounded-stage.ts';
 
@@ -31,11 +32,14 @@ export interface DeviationInput {
  * Example   acid 1.005 g weighed as 1.01 g in 100 g of drink -> +0.5 %
  */
 export function drinkDeviation({ design, weighed }: DeviationInput): DrinkDeviation | undefined {
-  const exact = drinkShares(design, () => undefined);
-  const found = drinkShares(design, (stage, at) => {
-    const one = weighed.find(({ scaled }) => scaled.stage.name === stage);
-    return one?.items[at]?.weighGrams;
-  });
+  const exact = drinkShares(design.map(({ name, items }) => ({ name, parts: items.map(exactPart) })));
+  const found = drinkShares(
+    design.map(({ name, items }) => {
+      const made = weighed.find(({ scaled }) => scaled.stage.name === name);
+      const parts = made?.items.map(({ source, weighGrams }) => ({ source, grams: weighGrams }));
+      return { name, parts: parts ?? items.map(exactPart) };
+    }),
+  );
   if (!exact || !found) return undefined;
   let most: DrinkDeviation = { relative: 0, substance: '' };
   for (const [substance, share] of exact) {
@@ -46,24 +50,36 @@ export function drinkDeviation({ design, weighed }: DeviationInput): DrinkDeviat
   return most;
 }
 
+type Part = { readonly source: ItemSource; readonly grams: number };
+
+const exactPart = ({
+  item,
+  exactGrams,
+}: {
+  readonly item: BatchItem;
+  readonly exactGrams: number;
+}): Part => ({
+  source: item.source,
+  grams: exactGrams,
+});
+
+/** Mass fractions in the stage named drink. */
 function drinkShares(
-  design: DeviationInput['design'],
-  gramsOf: (stage: string, at: number) => number | undefined,
+  stages: readonly { readonly name: string; readonly parts: readonly Part[] }[],
 ): Shares | undefined {
   const shares = new Map<string, Shares>();
-  for (const { name, items } of design) {
-    const masses = items.map(({ exactGrams }, at) => gramsOf(name, at) ?? exactGrams);
-    const whole = masses.reduce((sum, one) => sum + one, 0);
+  for (const { name, parts } of stages) {
+    const whole = parts.reduce((sum, { grams }) => sum + grams, 0);
     const mixed = new Map<string, number>();
-    for (const [at, { item }] of items.entries())
-      for (const [substance, share] of sharesOf(item, shares))
-        mixed.set(substance, (mixed.get(substance) ?? 0) + ((masses[at] ?? 0) / whole) * share);
+    for (const { source, grams } of parts)
+      for (const [substance, share] of sharesOf(source, shares))
+        mixed.set(substance, (mixed.get(substance) ?? 0) + (grams / whole) * share);
     shares.set(name, mixed);
   }
   return shares.get('drink');
 }
 
-function sharesOf({ source }: BatchItem, earlier: ReadonlyMap<string, Shares>): Shares {
+function sharesOf(source: ItemSource, earlier: ReadonlyMap<string, Shares>): Shares {
   if (source.kind === 'stage') return earlier.get(source.stage) ?? new Map();
   if (source.kind !== 'ingredient') return new Map();
   return new Map(
