@@ -141,4 +141,41 @@ export const batchCommands: readonly CommandSpec[] = [
     ],
     load: withLedger((ledger) => ledger.runStocks),
   },
+  {
+    name: 'dropper',
+    summary: 'the mass of a drop, its spread and its confidence interval',
+    about:
+      'Weigh counted drops of the liquid itself, three times or more: a drop of another liquid, or of the same warm, is another drop.',
+    group: 'Batches',
+    words: [],
+    options: [
+      {
+        name: 'weighings',
+        placeholder: 'MASS/DROPS',
+        help: 'such as "0.612 g / 20"',
+        many: true,
+      },
+      { name: 'liquid', placeholder: 'NAME', help: 'what was dropped' },
+      { name: 'temperature', placeholder: 'TEMP', help: 'of the liquid, such as 20 C', isAmount: true },
+      {
+        name: 'record',
+        placeholder: 'WHERE',
+        help: 'write it to the bench, or to an ingredient of your own by its name',
+      },
+      dryRunOption,
+      explainOption,
+      jsonOption,
+    ],
+    examples: [
+      {
+        line: 'dropper --weighings "0.612 g / 20" --weighings "0.604 g / 20" --weighings "0.608 g / 20"',
+        says: 'a drop, and how far to trust it',
+      },
+      {
+        line: 'dropper --weighings "0.421 g / 20; 0.417 g / 20; 0.424 g / 20" --liquid "cassis stock" --temperature 20 C --record "cassis stock"',
+        says: 'the same, written to the ingredient',
+      },
+    ],
+    load: withLedger((ledger) => ledger.runDropper),
+  },
 ];

@@ -87,7 +87,7 @@ export function dropperFor(
     card && {
       dropGrams: card.massGrams,
       spreadGrams: card.standardDeviationGrams,
-      weighedDrops: card.weighings,
+      weighedDrops: card.drops,
     }
   );
 }

@@ -3,6 +3,7 @@
 export { runCheck } from './check.ts';
 export { runDilute } from './dilute.ts';
 export { runDrink } from './drink.ts';
+export { runDropper } from './dropper.ts';
 export { runInit } from './init.ts';
 export { openLedgerBook } from './ledger-book.ts';
 export { runList } from './list.ts';

@@ -282,6 +282,8 @@ export interface DropCard {
   readonly liquid?: string | undefined;
   readonly temperature?: Quantity | undefined;
   readonly weighings?: number | undefined;
+  /** Drops in all of them. */
+  readonly drops?: number | undefined;
 }
 
 export interface IngredientCard {

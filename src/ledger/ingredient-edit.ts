@@ -4,7 +4,7 @@ import { type Change, type Edited, editAll, type Proposal, plainPage, type Refus
 import { changedAt, plainFact } from './edit-facts.ts';
 import { setKey } from './edit-map.ts';
 import { type Fact, factLines } from './fact-text.ts';
-import { entryOf } from './tree.ts';
+import { entryOf, nodeAt } from './tree.ts';
 
 const ingredients = 'ingredients';
 
@@ -40,17 +40,24 @@ export const newBookText = (name: string, facts: readonly Fact[]): string =>
   `${factLines([[ingredients, [[name, facts]]]], 0).join('\n')}\n`;
 
 /**
- * Facts under a map of a file, each set or replaced, all or none.
- * Input     the file's name and text, the path of the map, the facts
+ * What is known of a drop, under `dropper` of a bench or an ingredient; a `drop` that stands there alone is kept in step.
+ * Input     the file's name and text, the path of the map, the facts, `drop` among them
  */
-export const setFacts = (
+export function setDropper(
   file: string,
   text: string,
   path: readonly string[],
   facts: readonly (readonly [string, string])[],
-): Edited =>
-  editAll(
-    file,
-    text,
-    facts.map(([key, value]) => setKey(path, key, value)),
-  );
+): Edited {
+  const inStep: Change = (page) => {
+    const drop = facts.find(([key]) => key === 'drop')?.[1] ?? '';
+    const alone = entryOf(nodeAt(page.root, path), 'drop');
+    return alone ? setKey(path, 'drop', drop)(page) : { ways: [nothingNew], expected: plainPage(page) };
+  };
+  return editAll(file, text, [
+    inStep,
+    ...facts.map(([key, value]) => setKey([...path, 'dropper'], key, value)),
+  ]);
+}
+
+const nothingNew = { start: 0, end: 0, text: '' };

@@ -94,5 +94,6 @@ export function readDrop(reading: Reading, node: TreeNode): DropCard | undefined
     liquid: textUnder(dropper, 'liquid'),
     temperature: quantityUnder(reading, dropper, 'temperature', ['temperature']),
     weighings: countUnder(reading, dropper, 'weighings'),
+    drops: countUnder(reading, dropper, 'drops'),
   };
 }

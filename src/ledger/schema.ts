@@ -12,6 +12,7 @@ const dropper = z.strictObject({
   liquid: optionalText,
   temperature: optionalText,
   weighings: optionalText,
+  drops: optionalText,
 });
 
 const balance = z.strictObject({ division: text, limit: optionalText, name: optionalText });

@@ -10,3 +10,6 @@ export const dropperError = {
 /** Fewer drops than this and one drop more or less decides the dose. */
 export const fewestDrops = { value: 5, source: 'common practice, no source' } as const;
 export const mostDrops = { value: 20, source: 'common practice, no source' } as const;
+
+/** g; a drop outside is most often a miscount. */
+export const usualDrop = { low: 0.004, high: 0.12, source: 'common practice, no source' } as const;
