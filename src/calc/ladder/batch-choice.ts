@@ -3,52 +3,81 @@ import type { PlanningCells } from './planning-cells.ts';
 /** Outcomes of the beakers chosen so far that are kept apart; the least likely beyond these are left out. */
 const MOST_BRANCHES = 24;
 
-/** Weights of the cells given one outcome of the beakers chosen so far (they sum to that outcome's chance). */
-type Branch = Float64Array;
+/** Sums over the cells: chance, chance times place, chance times the square of the place. */
+interface Moments {
+  readonly chance: number;
+  readonly first: number;
+  readonly second: number;
+}
 
-const sumOf = (branch: Branch): number => branch.reduce((total, weight) => total + weight, 0);
+/** Weights of the cells given one outcome of the beakers chosen so far. */
+interface Branch {
+  readonly weights: Float64Array;
+  readonly moments: Moments;
+}
 
-/** What is still unknown after one more beaker, over all branches: chance times variance. */
-function varianceLeft(branches: readonly Branch[], fails: Float64Array, locations: Float64Array): number {
+/** Moments of the weights times a factor of each cell. */
+function momentsOf(weights: Float64Array, factors: Float64Array, places: Float64Array): Moments {
+  let [chance, first, second] = [0, 0, 0];
+  for (let at = 0; at < weights.length; at += 1) {
+    const weight = (weights[at] ?? 0) * (factors[at] ?? 0);
+    const moment = weight * (places[at] ?? 0);
+    chance += weight;
+    first += moment;
+    second += moment * (places[at] ?? 0);
+  }
+  return { chance, first, second };
+}
+
+/** Chance times variance. */
+const unknownLeft = ({ chance, first, second }: Moments): number =>
+  chance > 0 ? Math.max(0, second - (first * first) / chance) : 0;
+
+const without = (all: Moments, part: Moments): Moments => ({
+  chance: all.chance - part.chance,
+  first: all.first - part.first,
+  second: all.second - part.second,
+});
+
+/** What is still unknown after one more beaker, over all branches. */
+function leftAfter(branches: readonly Branch[], fails: Float64Array, places: Float64Array): number {
   let left = 0;
-  for (const branch of branches) {
-    let [f0, f1, f2, h0, h1, h2] = [0, 0, 0, 0, 0, 0];
-    for (let at = 0; at < branch.length; at += 1) {
-      const weight = branch[at] ?? 0;
-      const failed = weight * (fails[at] ?? 0);
-      const held = weight - failed;
-      const place = locations[at] ?? 0;
-      f0 += failed;
-      f1 += failed * place;
-      f2 += failed * place * place;
-      h0 += held;
-      h1 += held * place;
-      h2 += held * place * place;
-    }
-    if (f0 > 0) left += f2 - (f1 * f1) / f0;
-    if (h0 > 0) left += h2 - (h1 * h1) / h0;
+  for (const { weights, moments } of branches) {
+    const failed = momentsOf(weights, fails, places);
+    left += unknownLeft(failed) + unknownLeft(without(moments, failed));
   }
   return left;
 }
 
-function split(branches: readonly Branch[], fails: Float64Array): readonly Branch[] {
-  const both = branches.flatMap((branch) => [
-    branch.map((weight, at) => weight * (fails[at] ?? 0)),
-    branch.map((weight, at) => weight * (1 - (fails[at] ?? 0))),
-  ]);
+function split(branches: readonly Branch[], fails: Float64Array, places: Float64Array): readonly Branch[] {
+  const both = branches.flatMap(({ weights, moments }) => {
+    const failed = weights.map((weight, at) => weight * (fails[at] ?? 0));
+    const held = weights.map((weight, at) => weight - (failed[at] ?? 0));
+    const failedMoments = momentsOf(weights, fails, places);
+    return [
+      { weights: failed, moments: failedMoments },
+      { weights: held, moments: without(moments, failedMoments) },
+    ];
+  });
   if (both.length <= MOST_BRANCHES) return both;
-  return both
-    .map((branch) => ({ branch, chance: sumOf(branch) }))
-    .sort((one, other) => other.chance - one.chance)
-    .slice(0, MOST_BRANCHES)
-    .map(({ branch }) => branch);
+  return both.sort((one, other) => other.moments.chance - one.moments.chance).slice(0, MOST_BRANCHES);
+}
+
+/** All cells in one branch. Places are taken from the mean, so that no digits are lost in the squares. */
+function wholeOf({ weights, locations }: PlanningCells): {
+  readonly whole: Branch;
+  readonly places: Float64Array;
+} {
+  const ones = new Float64Array(weights.length).fill(1);
+  const { chance, first } = momentsOf(weights, ones, locations);
+  const places = locations.map((location) => location - first / chance);
+  return { whole: { weights, moments: momentsOf(weights, ones, places) }, places };
 }
 
 export interface BatchChoice {
   /** Logarithms of the ratios, going up. */
   readonly logRatios: readonly number[];
-  /** Variance of the break's logarithm now, and what is expected to be left of it after these beakers. */
-  readonly varianceNow: number;
+  /** Variance of the break's logarithm that is expected to be left after these beakers. */
   readonly varianceAfter: number;
 }
 
@@ -58,24 +87,23 @@ export interface BatchChoice {
  * Formula   one after the other, each the candidate that minimises the expected posterior variance of the break
  *           jointly with those chosen before and those still watched, all on one new making day
  * Input     cells of the posterior; how many beakers
- * Output    logarithms of the ratios; variance before and expected after
+ * Output    logarithms of the ratios; the variance expected after them
  */
 export function chooseBatch(cells: PlanningCells, beakers: number): BatchChoice {
-  const none = new Float64Array(cells.weights.length);
-  const varianceNow = varianceLeft([cells.weights], none, cells.locations) / sumOf(cells.weights);
-  let branches: readonly Branch[] = cells.pending.reduce<readonly Branch[]>(split, [cells.weights]);
+  const { whole, places } = wholeOf(cells);
+  const after = (branches: readonly Branch[], fails: Float64Array): readonly Branch[] =>
+    split(branches, fails, places);
+  let branches = cells.pending.reduce(after, [whole]);
   const chosen: number[] = [];
-  let varianceAfter = varianceNow;
   for (let made = 0; made < beakers; made += 1) {
-    let [best, least] = [0, Number.POSITIVE_INFINITY];
-    for (let at = 0; at < cells.fails.length; at += 1) {
-      const left = varianceLeft(branches, cells.fails[at] ?? none, cells.locations);
-      if (left < least) [best, least] = [at, left];
-    }
-    const kept = branches.reduce((total, branch) => total + sumOf(branch), 0);
-    varianceAfter = least / kept;
+    const lefts = cells.fails.map((fails) => leftAfter(branches, fails, places));
+    const best = lefts.indexOf(Math.min(...lefts));
     chosen.push(cells.candidates[best] ?? 0);
-    branches = split(branches, cells.fails[best] ?? none);
+    branches = after(branches, cells.fails[best] ?? new Float64Array());
   }
-  return { logRatios: chosen.sort((a, b) => a - b), varianceNow, varianceAfter };
+  const [left, kept] = [
+    branches.reduce((sum, { moments }) => sum + unknownLeft(moments), 0),
+    branches.reduce((sum, { moments }) => sum + moments.chance, 0),
+  ];
+  return { logRatios: chosen.sort((a, b) => a - b), varianceAfter: left / kept };
 }

@@ -2,6 +2,7 @@ import { failChances } from '../statistics/tolerance.ts';
 import type { Beaker } from './beaker.ts';
 import type { BreakPosterior } from './posterior.ts';
 import { type Bin, posteriorBins, type Window, windowOf } from './posterior-bins.ts';
+import type { LadderPriors } from './priors.ts';
 
 /** The posterior in a coarse form that is quick to plan with, for beakers that are made on one new day. */
 export interface PlanningCells {
@@ -43,31 +44,40 @@ function candidatesIn(window: Window, scatter: number, reach: Reach | undefined)
   return Float64Array.from({ length: count }, (_, k) => low + (k * (high - low)) / Math.max(1, count - 1));
 }
 
-interface Cell extends Bin {
-  /** The break's logarithm with the new day's shift. */
-  readonly shifted: number;
+/** Cells of one scatter lie together. */
+interface Part {
+  readonly scatter: number;
+  readonly from: number;
+  readonly to: number;
 }
 
-/** Chances to fail at one level, for cells that lie together by their scatter. */
-function failsAt(
-  logLevel: number,
-  cells: readonly Cell[],
-  { priors }: BreakPosterior,
-  day: 'new' | 'other',
-): Float64Array {
-  const { curve, oddChance, dayShift } = priors;
-  const places = Float64Array.from(cells, ({ shifted, location }) => (day === 'new' ? shifted : location));
-  const all = new Float64Array(cells.length);
-  let from = 0;
-  while (from < cells.length) {
-    const own = cells[from]?.scatter ?? 1;
-    let to = from;
-    while (to < cells.length && cells[to]?.scatter === own) to += 1;
-    const scatter = day === 'new' ? own : Math.hypot(own, dayShift);
-    failChances({ logLevel, scatter, curve, oddChance }, places.subarray(from, to), all.subarray(from, to));
-    from = to;
+function partsOf(bins: readonly Bin[]): readonly Part[] {
+  const scatters = [...new Set(bins.map(({ scatter }) => scatter))];
+  const count = SHIFTS.length;
+  return scatters.map((scatter) => ({
+    scatter,
+    from: count * bins.findIndex((bin) => bin.scatter === scatter),
+    to: count * (1 + bins.findLastIndex((bin) => bin.scatter === scatter)),
+  }));
+}
+
+/** Where the break lies on the day of a beaker, in each cell, and the scatter about it. */
+interface Places {
+  readonly parts: readonly Part[];
+  readonly places: Float64Array;
+  /** What the day adds to the scatter where its shift is not in the places. */
+  readonly shift: number;
+  readonly priors: LadderPriors;
+}
+
+function failsAt(logLevel: number, { parts, places, shift, priors }: Places): Float64Array {
+  const { curve, oddChance } = priors;
+  const fails = new Float64Array(places.length);
+  for (const { scatter, from, to } of parts) {
+    const setting = { logLevel, scatter: Math.hypot(scatter, shift), curve, oddChance };
+    failChances(setting, places.subarray(from, to), fails.subarray(from, to));
   }
-  return all;
+  return fails;
 }
 
 /** Given that it has not failed yet, the chance that it will: failures are taken as even over the watch. */
@@ -82,24 +92,24 @@ export interface CellsAsked {
 
 /** Cells of the posterior times the shift of a new day, with what each beaker would show in each. */
 export function planningCells({ posterior, watched, reach }: CellsAsked): PlanningCells {
-  const { dayShift, scatter } = posterior.priors;
+  const { priors } = posterior;
   const window = windowOf(posterior, TAIL);
   const bins = posteriorBins(posterior, window, BINS);
-  const cells = bins.flatMap((bin) =>
-    SHIFTS.map(({ at, weight }) => ({
-      ...bin,
-      shifted: bin.location + at * dayShift,
-      weight: bin.weight * weight,
-    })),
+  const locations = Float64Array.from(bins.flatMap(({ location }) => SHIFTS.map(() => location)));
+  const shifted = locations.map(
+    (location, cell) => location + priors.dayShift * (SHIFTS[cell % SHIFTS.length]?.at ?? 0),
   );
-  const candidates = candidatesIn(window, scatter.middle, reach);
+  const parts = partsOf(bins);
+  const onNewDay = { parts, places: shifted, shift: 0, priors };
+  const onOtherDay = { parts, places: locations, shift: priors.dayShift, priors };
+  const candidates = candidatesIn(window, priors.scatter.middle, reach);
   return {
-    locations: Float64Array.from(cells, ({ location }) => location),
-    weights: Float64Array.from(cells, ({ weight }) => weight),
+    locations,
+    weights: Float64Array.from(bins.flatMap((bin) => SHIFTS.map(({ weight }) => bin.weight * weight))),
     candidates,
-    fails: Array.from(candidates, (logLevel) => failsAt(logLevel, cells, posterior, 'new')),
+    fails: Array.from(candidates, (logLevel) => failsAt(logLevel, onNewDay)),
     pending: watched.map(({ ratio, lasted = 0 }) =>
-      failsAt(Math.log(ratio), cells, posterior, 'other').map((fails) => willFail(fails, lasted)),
+      failsAt(Math.log(ratio), onOtherDay).map((fails) => willFail(fails, lasted)),
     ),
   };
 }

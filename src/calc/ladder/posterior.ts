@@ -1,6 +1,6 @@
 import { failChances } from '../statistics/tolerance.ts';
 import { type Beaker, byDay } from './beaker.ts';
-import { averageOverShift, bellWeights } from './day-shift.ts';
+import { averageOverShift, type Bell, bellOn } from './day-shift.ts';
 import {
   locationGrid,
   logPriorOfLocation,
@@ -25,7 +25,7 @@ export interface BreakPosterior {
 
 interface Grid {
   readonly locations: Float64Array;
-  readonly shiftWeights: Float64Array;
+  readonly shift: Bell;
   readonly priors: LadderPriors;
 }
 
@@ -56,10 +56,9 @@ function dayLikelihood(day: readonly Beaker[], scatter: number, grid: Grid): Flo
 /** Chance to see all days, for each break, at one scatter. Each day has its own shift. */
 function likelihood(days: readonly (readonly Beaker[])[], scatter: number, grid: Grid): Scaled {
   const total = new Float64Array(grid.locations.length).fill(1);
-  const averaged = new Float64Array(total.length);
   let logScale = 0;
   for (const day of days) {
-    averageOverShift(dayLikelihood(day, scatter, grid), grid.shiftWeights, averaged);
+    const averaged = averageOverShift(dayLikelihood(day, scatter, grid), grid.shift);
     let greatest = 0;
     for (let at = 0; at < total.length; at += 1) {
       const value = (total[at] ?? 0) * (averaged[at] ?? 0);
@@ -77,7 +76,7 @@ function gridFor(beakers: readonly Beaker[], priors: LadderPriors): Grid {
   const wide = widened(beakers, priors);
   const locations = locationGrid(wide);
   const step = (locations[1] ?? 0) - (locations[0] ?? 0);
-  return { locations, shiftWeights: bellWeights(wide.dayShift, step), priors: wide };
+  return { locations, shift: bellOn(wide.dayShift, step), priors: wide };
 }
 
 /** The likelihood of the break averaged over the scatter's prior, greatest value 1; no prior of the break in it. */

@@ -44,7 +44,7 @@ export const makingSpans: Readonly<
 /** Common practice, no source; tried on simulated benches in tests/bench/ladder.mjs. */
 export const benchPriors = {
   edge: 0.35,
-  scatter: { middle: 0.08, spread: 0.6, lowest: 0.02, highest: 0.4, points: 11 },
+  scatter: { middle: 0.08, spread: 0.6, lowest: 0.02, highest: 0.32, points: 9 },
   dayShift: 0.05,
   oddChance: 0.02,
   curve: 'normal',

@@ -9,6 +9,9 @@ type Shape = Readonly<Record<ToleranceCurve, (z: number) => number>>;
 
 const below: Shape = { normal: normalBelow, logistic: logisticBelow };
 
+/** Beyond this a curve is 1 to the last digit of a double, and below its negative nothing beside an odd chance. */
+const fullFrom: Readonly<Record<ToleranceCurve, number>> = { normal: 8.3, logistic: 37 };
+
 /** Steepness of the curve at z. */
 export const toleranceDensity: Shape = {
   normal: normalDensity,
@@ -42,8 +45,11 @@ export function failChances(setting: Setting, locations: Float64Array, into: Flo
   const { logLevel, scatter, oddChance } = setting;
   const cumulative = below[setting.curve];
   const share = 1 - 2 * oddChance;
+  const full = fullFrom[setting.curve];
   for (let index = 0; index < locations.length; index += 1) {
-    into[index] = oddChance + share * cumulative((logLevel - (locations[index] ?? 0)) / scatter);
+    const z = (logLevel - (locations[index] ?? 0)) / scatter;
+    if (z > full) into[index] = oddChance + share;
+    else into[index] = z < -full && oddChance > 0 ? oddChance : oddChance + share * cumulative(z);
   }
 }
 
