@@ -64,6 +64,16 @@ export interface Figure {
   readonly others?: readonly Figure[];
 }
 
+/** A body that has withdrawn or prohibited a substance as an addition to food. */
+export interface Withdrawal {
+  readonly by: string;
+  /** What it did, after its name: `prohibits it as an addition to food`. */
+  readonly what: string;
+  readonly source: string;
+  /** True where another body gives a figure for it, or only the synthetic form is meant: it is said, and may be dosed. */
+  readonly partly?: true;
+}
+
 export interface Ingredient {
   /** The plain trade name, lower case: `sweet orange oil`, `polysorbate 80`. */
   readonly name: string;
@@ -84,6 +94,8 @@ export interface Ingredient {
   readonly potent?: boolean;
   /** A hydrate names the anhydrous substance and how much of it a gram holds. */
   readonly hydrateOf?: { readonly name: string; readonly waterPerMolecule: number };
+  /** Named where it stands in a stage; no dose of it is worked out, but for what is only partly withdrawn. */
+  readonly withdrawn?: readonly Withdrawal[];
   readonly figures: Readonly<Partial<Record<FigureName, Figure>>>;
   readonly notes?: readonly string[];
 }

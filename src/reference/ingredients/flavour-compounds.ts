@@ -60,7 +60,10 @@ const records: readonly Aroma[] = [
     formula: 'C10H18O',
     mass: 154.253,
     density: recalledDensity(0.872),
-    threshold: { value: 0.1, source: 'belitz-2009', note: 'cis form' },
+    threshold: threshold(0.1, 'belitz-2009', {
+      note: 'cis form',
+      others: [recalledThreshold(0.5, 0.5, { note: 'minus-cis form' })],
+    }),
     use: [0.1, 1],
   },
   {

@@ -23,6 +23,7 @@ import { sugars } from './sugars.ts';
 import { sweeteners } from './sweeteners.ts';
 import { terpenes } from './terpenes.ts';
 import { terpenoids } from './terpenoids.ts';
+import { withdrawnSubstances } from './withdrawn.ts';
 
 export const ingredients: readonly Ingredient[] = [
   water,
@@ -49,4 +50,5 @@ export const ingredients: readonly Ingredient[] = [
   ...sweeteners,
   ...preservatives,
   ...antifoamAndOthers,
+  ...withdrawnSubstances,
 ];

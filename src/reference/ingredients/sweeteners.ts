@@ -2,6 +2,7 @@
 
 import type { Figure, Ingredient } from '../ingredient.ts';
 import { between, molarMass, recalled } from './figure-makers.ts';
+import { cyclamateInUs } from './withdrawn.ts';
 
 const sweetness = (value: number, others?: readonly Figure[]): Figure => ({
   value,
@@ -52,6 +53,7 @@ const intense: readonly Ingredient[] = [
     name: 'sodium cyclamate',
     role: 'sweetener',
     aliases: ['cyclamate'],
+    withdrawn: cyclamateInUs,
     cas: '139-05-9',
     eNumber: 'E 952',
     formula: 'C6H12NNaO3S',

@@ -3,6 +3,7 @@
 import type { Figure, Ingredient } from '../ingredient.ts';
 import { threshold, useLevel } from './aroma-makers.ts';
 import { between, handbook, logP, molarMass, recalled, solubility } from './figure-makers.ts';
+import { syntheticOnly } from './withdrawn.ts';
 
 /** Surface tension against air at 20 C, from the coefficients of a straight line in temperature. */
 const tension = (value: number): Figure => ({ value, temperatureCelsius: 20, source: 'jasper-1972' });
@@ -47,6 +48,7 @@ export const terpenes: readonly Ingredient[] = [
     name: 'myrcene',
     role: 'oil',
     aliases: ['beta-myrcene'],
+    withdrawn: syntheticOnly,
     cas: '123-35-3',
     formula: 'C10H16',
     figures: {
