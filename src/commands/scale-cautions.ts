@@ -1,0 +1,73 @@
+/** Every caution about a batch: what stands neat, what is warmed, what falls out, pressure and gas. */
+
+import type { Caution } from '../calc/answer.ts';
+import { drinkCautions } from '../calc/drink/drink-cautions.ts';
+import { fallsOut } from '../calc/drink/falls-out.ts';
+import { finishedDrink } from '../calc/drink/finished-drink.ts';
+import { stageFigures } from '../calc/drink/stage-figures.ts';
+import type { Filling } from '../calc/scaling/fill.ts';
+import { handlingCautions } from '../calc/slip-guard/handling.ts';
+import { plainCaution } from '../calc/slip-guard/placed-caution.ts';
+import { adviceCaution } from '../ledger/advice.ts';
+import { isWarmed, processAdvice } from '../ledger/check-process.ts';
+import { slipAdvice } from '../ledger/check-slips.ts';
+import { waterTraces } from '../ledger/drink-conditions.ts';
+import { sources as bibliography } from '../reference/sources.ts';
+import type { Here } from './open-ledger.ts';
+import type { BatchDesign } from './scale-design.ts';
+import { sourceWords } from './worded-sources.ts';
+
+export async function batchCautions(
+  here: Here,
+  made: BatchDesign,
+  filling: Filling | undefined,
+): Promise<readonly Caution[]> {
+  const { mixture, conditions, sources, stages } = made;
+  const { card } = made.design;
+  const drink = mixture.drink ? finishedDrink(mixture, conditions) : undefined;
+  const figures = drink?.ok
+    ? drink.value.stages
+    : mixture.stages.map((stage) => stageFigures(stage, conditions));
+  const isWarm = (name: string): boolean => {
+    const stage = stages.find((one) => one.name === name);
+    const found = stage && made.cardOf(stage);
+    return found !== undefined && isWarmed({ stages: [found] }, found.name);
+  };
+  const cautions = [
+    ...(drink?.ok ? drinkCautions(drink.value, waterTraces(here.bench)) : fallsOut(figures, conditions)),
+    ...otherWater(made),
+    ...handlingCautions(mixture, isWarm).map(plainCaution),
+    ...[...processAdvice(card, sources), ...slipAdvice(card, sources)].map(adviceCaution),
+    ...(filling?.gas ? [gasAtWork] : []),
+    ...(drink ? fermentation(made) : []),
+  ];
+  const worded = cautions.map((one) => ({ ...one, source: sourceWords(one.source, bibliography) }));
+  return worded.filter((one, at) => worded.findIndex(({ text }) => text === one.text) === at);
+}
+
+const gasAtWork: Caution = {
+  code: 'gas-at-work',
+  text: 'Filling under pressure: regulator and relief valve, eyes covered, bottles made for it and not reused past their mark. CO2 is heavier than air and gathers in cellars and small rooms: air them, and leave when it stings.',
+  source: 'common practice, no source',
+};
+
+function otherWater({ stronger }: BatchDesign): readonly Caution[] {
+  if (!stronger?.isOtherWater) return [];
+  const text = `The ${stronger.syrup} gives up a water of another kind than the drink takes: its alkalinity moves the pH a little.`;
+  return [{ code: 'other-water', text, source: 'conservation of mass' }];
+}
+
+/** Sugar in a closed bottle without a preservative. */
+function fermentation({ mixture }: BatchDesign): readonly Caution[] {
+  const of = (role: string): number =>
+    (mixture.drink?.substances ?? [])
+      .filter((one) => one.role === role)
+      .reduce((sum, one) => sum + one.gramsPerLitre, 0);
+  if (of('sugar') < fermentsFromGramsPerLitre || of('preservative') > 0) return [];
+  const text =
+    'Sugar and no preservative: in a closed bottle it may ferment, and there is no upper figure for that pressure. Keep it cold and for days, or have its heat treatment worked out by somebody who answers for it.';
+  return [{ code: 'fermentation', text, source: 'common practice, no source' }];
+}
+
+/** g/L. Common practice, no source. */
+const fermentsFromGramsPerLitre = 10;

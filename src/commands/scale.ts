@@ -1,0 +1,75 @@
+import { extname } from 'node:path';
+import { caffeineGate } from '../calc/slip-guard/caffeine.ts';
+import type { Io } from '../io.ts';
+import { servingOf } from '../ledger/check-slips.ts';
+import { openFolder } from '../ledger/folder.ts';
+import { readBatchCard } from '../ledger/read-batch.ts';
+import { isSameName } from '../ledger/stage-name.ts';
+import { writtenTime } from '../ledger/typed-time.ts';
+import { batchSheetHtml } from '../output/batch-sheet-html.ts';
+import { batchSheetMarkdown } from '../output/batch-sheet-markdown.ts';
+import { fail } from '../problem.ts';
+import { askAboutCaffeine } from './caffeine-gate.ts';
+import { type Call, type Outcome, optionValue } from './command.ts';
+import { scaleEnvelope } from './scale-json.ts';
+import { scalePage } from './scale-page.ts';
+import { type BatchReport, batchReport } from './scale-report.ts';
+import { type ScaleRequest, scaleRequest } from './scale-request.ts';
+import { batchSheetOf } from './scale-sheet.ts';
+import { writeOut } from './write-out.ts';
+
+export async function runScale(call: Call, io: Io): Promise<Outcome> {
+  const request = withTarget(scaleRequest(call));
+  const sheets = (call.values['sheet'] ?? []).map(sheetFile);
+  const report = await batchReport(call.words[0] ?? '', request, io);
+  const { made } = report;
+  await askAboutCaffeine(call, io, caffeineGate(made.mixture, servingOf(made.design.card, made.mixture)));
+  const batch = optionValue(call, 'batch') ?? (await nextBatch(report, io));
+  const notes: string[] = [];
+  for (const { typed, write } of sheets) {
+    const text = write(batchSheetOf(report, batch));
+    notes.push(await writeOut({ io, typed, text, replace: call.flags.has('replace') }));
+  }
+  if (sheets.length === 0 && !call.flags.has('json'))
+    notes.push('--sheet FILE.html writes this as a sheet to print');
+  return {
+    exitCode: 0,
+    page: scalePage(report, batch, call.flags.has('explain')),
+    json: scaleEnvelope(report, batch),
+    problems: report.warnings,
+    notes,
+  };
+}
+
+const withTarget = (request: ScaleRequest): ScaleRequest =>
+  request.target
+    ? request
+    : fail(
+        'missing',
+        '--to is needed',
+        'say what there shall be: --to "20 L syrup", --to "500 x 330 mL", or --keg "19 L"',
+      );
+
+function sheetFile(typed: string) {
+  const ending = extname(typed).toLowerCase();
+  if (ending === '.html' || ending === '.htm') return { typed, write: batchSheetHtml };
+  if (ending === '.md' || ending === '.markdown') return { typed, write: batchSheetMarkdown };
+  return fail(
+    'not-a-sheet',
+    `--sheet: "${typed}" is neither HTML nor Markdown`,
+    'name it batch.html or batch.md',
+  );
+}
+
+/** The day and a count: `2026-03-12-1`. */
+async function nextBatch({ here }: BatchReport, io: Io): Promise<string> {
+  const day = writtenTime(io.now(), here.settings.zone).slice(0, 10);
+  const names = (await openFolder(here, 'batches', readBatchCard)).flatMap(({ card, file }) => [
+    file.replace(/^batches\/|\.yaml$/gu, ''),
+    ...(card ? [card.name] : []),
+  ]);
+  for (let count = 1; ; count += 1) {
+    const name = `${day}-${count}`;
+    if (!names.some((one) => isSameName(one, name))) return name;
+  }
+}
