@@ -54,9 +54,18 @@ export function isAlike(one: AlikeFact, other: AlikeFact): boolean {
 export function meantFacts(made: readonly Made[]): readonly AlikeFact[] {
   const whats = [...new Set(made.flatMap(({ facts }) => facts.map(({ what }) => what)))];
   return whats.map((what) => {
-    const facts = made.map((one) => factOf(one, what));
-    const agreeing = facts.map((fact) => facts.filter((other) => isAlike(fact, other)).length);
-    return facts[agreeing.indexOf(Math.max(...agreeing))] ?? unwritten(what);
+    const kinds = new Map<string, { readonly fact: AlikeFact; count: number }>();
+    for (const one of made) {
+      const fact = factOf(one, what);
+      const kind = kinds.get(fact.text);
+      if (kind) kind.count += 1;
+      else kinds.set(fact.text, { fact, count: 1 });
+    }
+    const all = [...kinds.values()];
+    const agreeing = all.map(({ fact }) =>
+      all.reduce((sum, other) => sum + (isAlike(fact, other.fact) ? other.count : 0), 0),
+    );
+    return all[agreeing.indexOf(Math.max(...agreeing))]?.fact ?? unwritten(what);
   });
 }
 

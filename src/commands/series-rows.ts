@@ -6,12 +6,13 @@ import { observationsOf } from '../ledger/sample-record.ts';
 import { isSameName } from '../ledger/stage-name.ts';
 import type { Block, Column, Page } from '../output/view.ts';
 import { visible } from '../output/visible.ts';
+import { cellWidth, wrapped } from '../output/wrap.ts';
 import { dayOf, looksByDay, stripText } from './look-strip.ts';
 import { outcomeWords, shortOutcome } from './outcome-words.ts';
 import { figureText } from './series-words.ts';
 
 /** Control and blank first, then all rungs going up. */
-export function rungBlocks(series: SeriesRungs, tastes: readonly string[]): Page {
+export function rungBlocks(series: SeriesRungs, tastes: readonly string[], width: number): Page {
   const { rungs, scales, control, blank } = series;
   const beside = [
     ...(control ? [['control', standingText(control)] as const] : []),
@@ -20,10 +21,30 @@ export function rungBlocks(series: SeriesRungs, tastes: readonly string[]): Page
   return [
     ...(beside.length > 0 ? [{ kind: 'pairs', pairs: beside, areSentences: true } as const] : []),
     ...(rungs.length > 0
-      ? [{ kind: 'grid', columns: columnsOf(series), rows: rungs.flatMap(rowsWith(series, tastes)) } as const]
+      ? [wrappedTable(columnsOf(series), rungs.flatMap(rowsWith(series, tastes)), width)]
       : []),
     ...remarks(scales.length > 0 ? rungs : []),
   ];
+}
+
+/** The last column goes on in more rows: forty rungs are laid out sooner than by the table library. */
+function wrappedTable(
+  columns: readonly Column[],
+  rows: readonly (readonly string[])[],
+  width: number,
+): Block {
+  const last = columns.length - 1;
+  const lead = columns
+    .slice(0, last)
+    .map(({ head }, at) => Math.max(cellWidth(head), ...rows.map((row) => cellWidth(row[at] ?? ''))));
+  const room = Math.max(24, width - lead.reduce((sum, one) => sum + one + 2, 0));
+  const lines = rows.flatMap((row) =>
+    wrapped(row[last] ?? '', room).map((text, at) => [
+      ...row.slice(0, last).map((cell) => (at === 0 ? cell : '')),
+      text,
+    ]),
+  );
+  return { kind: 'table', columns, rows: lines };
 }
 
 function standingText({ trial, judged }: Standing): string {

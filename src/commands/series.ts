@@ -20,7 +20,7 @@ import { countRungs, type SeriesCounts, seriesNotes } from './series-notes.ts';
 import { openRungs, openSeriesNamed } from './series-open.ts';
 import { rungBlocks } from './series-rows.ts';
 import { gridBlocks, seriesWindow, windowBlocks } from './series-window.ts';
-import { counted, valueWords } from './series-words.ts';
+import { counted, listed, valueWords } from './series-words.ts';
 
 export async function runSeries(call: Call, io: Io): Promise<Outcome> {
   const here = await openHere(io);
@@ -97,7 +97,7 @@ function seriesPage({ here, read, compared, width }: Shown): Page {
     ...headBlocks(series, counts),
     ...noteBlocks([...notes, ...(compared?.problems ?? [])]),
     ...alikeBlocks(series),
-    ...rungBlocks(series, bench.tastes),
+    ...rungBlocks(series, bench.tastes, width),
     ...(series.scales.length > 1 ? gridBlocks(series) : []),
     ...(series.scales.length === 1 && series.shape === 'window' ? windowBlocks(series) : []),
     ...(estimate ? edgeBlocks({ series, estimate, bench, width }) : []),
@@ -138,11 +138,23 @@ const noteBlocks = (notes: readonly Problem[]): Page =>
 function alikeBlocks({ differences, rungs }: SeriesRungs): Page {
   if (rungs.length < 2) return [];
   if (differences.length === 0) return [{ kind: 'text', text: 'made the same way: yes' }];
-  const notes = differences.map(
-    ({ trial, what, text, others }) => `${trial}: ${what} ${text} (the others: ${others})`,
+  const notes = grouped(differences).map(
+    ({ trials, what, text, others }) => `${listed(trials)}: ${what} ${text}, against ${others}`,
   );
   const block: Block = { kind: 'notes', mark: '-', notes: notes.map(visible) };
   return [{ kind: 'text', text: 'made the same way: no' }, block];
+}
+
+/** Trials that differ in the same way are told of in one line. */
+function grouped(differences: SeriesRungs['differences']) {
+  const groups = new Map<string, { trials: number[]; what: string; text: string; others: string }>();
+  for (const { trial, what, text, others } of differences) {
+    const key = JSON.stringify([what, text]);
+    const group = groups.get(key) ?? { trials: [], what, text, others };
+    group.trials.push(trial);
+    groups.set(key, group);
+  }
+  return [...groups.values()];
 }
 
 function decisionBlocks({ decided }: SeriesCard, { scales }: SeriesRungs): Page {

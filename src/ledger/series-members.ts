@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { normaliseName } from '../reference/name.ts';
 import type { TrialCard } from './cards.ts';
 import { filesIn, type LedgerPlace } from './folder.ts';
+import { largestBytes } from './guard.ts';
 import { type Opened, openFile } from './open-file.ts';
 import { readTrialCard } from './read-trial.ts';
 import { numberInName } from './single-trial.ts';
@@ -47,13 +48,19 @@ export async function openMembers(
   for (const file of filesIn(place.root, 'trials', place.port)) {
     const number = numberInName(file);
     const isBeside = number !== undefined && beside.includes(number);
-    if (!isBeside && isOfAnother(textOf(place, file), wanted)) continue;
+    const path = join(place.root, file);
+    const size = place.port.sizeOf(path);
+    if (size === undefined) continue;
+    const bytes = size > largestBytes ? undefined : place.port.read(path);
+    if (!isBeside && bytes && isOfAnother(decoder.decode(bytes), wanted)) continue;
+    // Read once: what was looked at is what is parsed.
+    const port = bytes ? { ...place.port, read: () => bytes, sizeOf: () => bytes.length } : place.port;
     const request = {
       root: place.root,
       file,
       read: (document: Opened<TrialCard>['document']) => readTrialCard(document, place.settings),
     };
-    const opened = await openFile(place.port, request);
+    const opened = await openFile(port, request);
     const named = opened.card?.series?.text;
     const isMember = named !== undefined && isSameName(named, name);
     // A file that can't be read as a trial is told of where its text names the series.
@@ -64,7 +71,3 @@ export async function openMembers(
 }
 
 const decoder = new TextDecoder();
-const textOf = ({ root, port }: LedgerPlace, file: string): string => {
-  const path = join(root, file);
-  return port.sizeOf(path) === undefined ? '' : decoder.decode(port.read(path));
-};
