@@ -6,9 +6,11 @@ import { calculatorCommand } from './calculator-command.ts';
 import type { CommandSpec } from './command.ts';
 import { drinkCommands } from './drink-commands.ts';
 import { ingredientCommand } from './ingredient-command.ts';
+import { ladderCommands } from './ladder-commands.ts';
 import { ledgerCommands } from './ledger-commands.ts';
 import { lookingCommands } from './looking-commands.ts';
 import { seriesCommands } from './series-commands.ts';
+import { tastingCommands } from './tasting-commands.ts';
 import { useCommands } from './use-commands.ts';
 import { weighingCommands } from './weighing-commands.ts';
 
@@ -19,7 +21,9 @@ export const commands: readonly CommandSpec[] = [
   ...weighingCommands,
   ...lookingCommands,
   ...useCommands,
+  ...ladderCommands,
   ...seriesCommands,
   ...batchCommands,
+  ...tastingCommands,
   ingredientCommand,
 ];

@@ -14,6 +14,8 @@ export interface WriteOut {
   readonly text: string;
   /** A file of ours is known by this in its first line. */
   readonly mark?: string;
+  /** Nothing that is there is written over without `replace`, ours neither. */
+  readonly keepsOurs?: boolean;
   /** Replaces a file whoever wrote it. */
   readonly replace?: boolean;
   readonly disk?: Disk;
@@ -46,7 +48,7 @@ export async function writeOut(given: WriteOut): Promise<string> {
 }
 
 async function refuseOthers(path: string, given: WriteOut, disk: Disk): Promise<void> {
-  const { typed, replace = false, mark = defaultMark } = given;
+  const { typed, replace = false, mark = defaultMark, keepsOurs = false } = given;
   if (/^\.ya?ml$/iu.test(extname(path)) || basename(path).startsWith('.'))
     fail('not-a-sheet', `${typed} would be taken for a file of the ledger`, 'give the file another ending');
   const standing = await disk.standing(path);
@@ -59,6 +61,7 @@ async function refuseOthers(path: string, given: WriteOut, disk: Disk): Promise<
   if (standing.kind !== 'file')
     fail('not-a-file', `${typed} is ${standing.kind === 'folder' ? 'a folder' : 'no file'}`, 'name a file');
   if (replace) return;
+  if (keepsOurs) fail('in-the-way', `${typed} is there already`, 'choose another name, or add --replace');
   const [firstLine = ''] = new TextDecoder().decode((await disk.read(path)).slice(0, 400)).split('\n');
   if (firstLine.includes(mark)) return;
   fail(
