@@ -2,7 +2,8 @@
 // source loads with `await import(…)` becomes a bundle of its own, and what several bundles use becomes one that
 // they share, so that no command loads what it does not use and nothing is loaded twice.
 import { spawnSync } from 'node:child_process';
-import { mkdir, rm, writeFile } from 'node:fs/promises';
+import { createHash } from 'node:crypto';
+import { mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { basename, resolve } from 'node:path';
 import { build, transform } from 'esbuild';
 
@@ -22,18 +23,53 @@ const lateChildProcess = {
   },
 };
 
+/** A mark that changes with any file of the source: what is kept of a ledger is kept for one build. */
+async function sourceMark() {
+  const hash = createHash('sha256');
+  const names = await readdir(resolve(root, 'src'), { recursive: true });
+  for (const name of names.filter((one) => one.endsWith('.ts')).sort())
+    hash.update(name).update(await readFile(resolve(root, 'src', name)));
+  return hash.digest('hex').slice(0, 16);
+}
+
+/**
+ * Modules of `src/ledger` that are imported as others are and loaded when the one function that they give is first
+ * called: most files need neither the YAML library nor zod. They have their own copies of the small modules they use.
+ */
+const deferred = { 'library-document': 'libraryDocument', 'schema-misfits': 'misfitsOf' };
+
+const deferredModules = {
+  name: 'deferred-modules',
+  setup(builder) {
+    builder.onResolve({ filter: /^\.\/[a-z-]+\.ts$/ }, ({ path }) => {
+      const name = basename(path, '.ts');
+      return name in deferred ? { path: `./${name}.js`, external: true } : undefined;
+    });
+  },
+};
+
+/** `require("./x.cjs")` of a deferred module becomes an object that loads it at the first call. */
+const loadLater = (code) =>
+  code.replace(/require\("\.\/([a-z-]+)\.cjs"\)/g, (whole, name) =>
+    name in deferred ? `{get ${deferred[name]}(){return ${whole}.${deferred[name]}}}` : whole,
+  );
+
 const shape = { platform: 'node', target: 'node20.19', minifySyntax: true, minifyWhitespace: true };
-const { outputFiles } = await build({
+const common = {
   ...shape,
   absWorkingDir: root,
-  entryPoints: ['src/main.ts'],
   outdir: out,
   bundle: true,
+  legalComments: 'none',
+  define: { BUILD_MARK: JSON.stringify(await sourceMark()) },
+  logLevel: 'warning',
+};
+const { outputFiles } = await build({
+  ...common,
+  entryPoints: ['src/main.ts'],
   splitting: true,
   format: 'esm',
-  legalComments: 'none',
-  plugins: [lateChildProcess],
-  logLevel: 'warning',
+  plugins: [lateChildProcess, deferredModules],
   write: false,
 });
 
@@ -43,8 +79,14 @@ await mkdir(out);
 for (const { path, text } of outputFiles) {
   const { code } = await transform(text, { ...shape, format: 'cjs', supported: { 'dynamic-import': false } });
   const named = code.replace(/require\("(\.\/[^"]+)\.js"\)/g, 'require("$1.cjs")');
-  await writeFile(resolve(out, `${basename(path, '.js')}.cjs`), named);
+  await writeFile(resolve(out, `${basename(path, '.js')}.cjs`), loadLater(named));
 }
+await build({
+  ...common,
+  entryPoints: Object.keys(deferred).map((name) => `src/ledger/${name}.ts`),
+  outExtension: { '.js': '.cjs' },
+  format: 'cjs',
+});
 await writeFile(resolve(out, 'package.json'), '{"type":"commonjs"}\n');
 
 // The compiled form of each bundle, kept from a run of everyday commands.

@@ -36,7 +36,7 @@ const allowed: Readonly<Record<string, readonly string[]>> = {
   calc: ['calc', 'reference', 'problem.ts'],
   ledger: ['ledger', 'calc', 'reference', 'problem.ts'],
   output: ['output', 'calc', 'problem.ts'],
-  commands: ['commands', 'ledger', 'calc', 'reference', 'output', 'problem.ts', 'io.ts'],
+  commands: ['commands', 'ledger', 'calc', 'reference', 'output', 'problem.ts', 'io.ts', 'build-mark.ts'],
 };
 
 const areaOf = (path: string): string => (path.includes('/') ? (path.split('/')[0] ?? '') : path);
@@ -46,8 +46,8 @@ const libraries: Readonly<Record<string, readonly RegExp[]>> = {
   commander: [/^cli\.ts$/],
   chalk: [/^output\/paint\.ts$/],
   'cli-table3': [/^output\/table\.ts$/],
-  yaml: [/^ledger\//],
-  'zod/mini': [/^ledger\/schema/],
+  yaml: [/^ledger\/(?:library-document|walk|syntax)\.ts$/],
+  'zod/mini': [/^ledger\/schema-misfits\.ts$/],
   'mathjs/number': [/^calc\/expression\.ts$/],
 };
 

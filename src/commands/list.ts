@@ -1,22 +1,19 @@
 import type { Io } from '../io.ts';
 import type { TrialCard } from '../ledger/cards.ts';
-import { readLedger } from '../ledger/folder.ts';
 import { envelope } from '../output/answer-json.ts';
 import type { Block } from '../output/view.ts';
 import { visible } from '../output/visible.ts';
 import type { Call, Outcome } from './command.ts';
 import { looksByDay } from './look-strip.ts';
-import { readPort, requireRoot } from './open-ledger.ts';
+import { openLooks } from './open-looks.ts';
 
 const newest = 40;
 
 export async function runList(call: Call, io: Io): Promise<Outcome> {
-  const ledger = await readLedger(await requireRoot(io), readPort(io));
-  const { trials } = ledger;
+  const { trials, errors } = await openLooks(io);
   const isWhole = call.flags.has('all') || call.flags.has('json') || !io.outIsTerminal;
   const shown = isWhole ? trials : trials.slice(-newest);
   const rest = trials.length - shown.length;
-  const broken = ledger.problems.filter((one) => one.severity === 'error').length;
   return {
     exitCode: 0,
     page: [
@@ -34,8 +31,8 @@ export async function runList(call: Call, io: Io): Promise<Outcome> {
         : []),
     ],
     json: envelope({ schema: 'list@1', found: { trials: trials.map(trialJson) } }),
-    ...(broken > 0
-      ? { notes: [`${broken} error${broken === 1 ? '' : 's'} in the files; neckring check shows them`] }
+    ...(errors > 0
+      ? { notes: [`${errors} error${errors === 1 ? '' : 's'} in the files; neckring check shows them`] }
       : {}),
   };
 }

@@ -55,7 +55,7 @@ export function settingsOf(bench: BenchCard | undefined): ReadSettings {
 }
 
 /** The same for a zone that is there and is none. */
-const settingsOfRead = ({ card, problems }: Read<BenchCard>): ReadSettings =>
+export const settingsOfRead = ({ card, problems }: Read<BenchCard>): ReadSettings =>
   settingsOf(problems.some(({ code }) => code === 'unknown-time-zone') ? undefined : card);
 
 /** Everything in the folder. Nothing is thrown for what is wrong in a file. */
@@ -107,20 +107,29 @@ export interface LedgerPlace {
 
 /** All files of one kind. */
 export async function openFolder<Card extends AnyCard>(
-  { root, port, settings }: LedgerPlace,
+  place: LedgerPlace,
   folder: string,
   read: (document: LedgerDocument, settings: ReadSettings) => Read<Card>,
 ): Promise<readonly Opened<Card>[]> {
   const all: Opened<Card>[] = [];
-  for (const file of filesIn(root, folder, port)) {
-    const size = port.sizeOf(join(root, file));
-    if (size === undefined) continue;
-    const request = { root, file, read: (document: LedgerDocument) => read(document, settings) };
-    const now = await naming(file, async () => openNow(port, request, size));
-    const opened = needsArithmetic(now) ? await withArithmetic(now, request) : now;
-    all.push({ ...opened, document: withoutTree(opened.document) });
+  for (const file of filesIn(place.root, folder, place.port)) {
+    const opened = await openOne(place, file, read);
+    if (opened) all.push({ ...opened, document: withoutTree(opened.document) });
   }
   return all;
+}
+
+/** One file of a kind; undefined where it has gone. */
+export async function openOne<Card extends AnyCard>(
+  { root, port, settings }: LedgerPlace,
+  file: string,
+  read: (document: LedgerDocument, settings: ReadSettings) => Read<Card>,
+): Promise<Opened<Card> | undefined> {
+  const size = port.sizeOf(join(root, file));
+  if (size === undefined) return undefined;
+  const request = { root, file, read: (document: LedgerDocument) => read(document, settings) };
+  const now = await naming(file, async () => openNow(port, request, size));
+  return needsArithmetic(now) ? withArithmetic(now, request) : now;
 }
 
 const cardsOf = <Card extends AnyCard>(opened: readonly Opened<Card>[]): Card[] =>

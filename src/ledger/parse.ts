@@ -1,13 +1,10 @@
-/** One text to its tree: our own lines where it is plain, else guard, library and walk. The only path into YAML. */
+/** One text to its tree: our own lines where it is plain, else the YAML library. The only path into YAML. */
 
-import { Composer, type CST, Parser } from 'yaml';
 import type { Problem } from '../problem.ts';
-import { guardText } from './guard.ts';
+import { libraryDocument } from './library-document.ts';
 import { type SourceText, sourceText } from './places.ts';
 import { plainDocument } from './plain-document.ts';
-import { syntaxProblems, type YamlError } from './syntax.ts';
 import type { TreeNode } from './tree.ts';
-import { walkTree } from './walk.ts';
 
 export interface LedgerDocument {
   readonly source: SourceText;
@@ -17,31 +14,6 @@ export interface LedgerDocument {
   readonly isReadable: boolean;
   /** Lines whose syntax is wrong: what else looks wrong on them only follows from that. */
   readonly muted: ReadonlySet<number>;
-}
-
-const mostErrorTokens = 20;
-
-const composerOptions = {
-  schema: 'failsafe',
-  version: '1.2',
-  prettyErrors: false,
-  uniqueKeys: false,
-  logLevel: 'silent',
-} as const;
-
-const nothing: TreeNode = { kind: 'empty', start: 0, end: 0 };
-
-/** By the YAML library alone. */
-export function libraryDocument(file: string, text: string): LedgerDocument {
-  const source = sourceText(file, text);
-  const refusal = guardText(file, text);
-  if (refusal) return { source, root: nothing, problems: [refusal], isReadable: false, muted: none };
-  const tokens = tokensOf(text);
-  const composed = compose(tokens, text.length);
-  const isClean = composed.errors.length === 0 && composed.count === 1 && !tokens.some(isDirective);
-  return isClean
-    ? walked(source, composed.contents, { problems: [], muted: none })
-    : withErrors(source, tokens, composed);
 }
 
 /**
@@ -54,8 +26,6 @@ export function parseDocument(file: string, text: string): LedgerDocument {
   if (!root) return libraryDocument(file, text);
   return { source: sourceText(file, text), root, problems: [], isReadable: true, muted: none };
 }
-
-const isDirective = ({ type }: CST.Token): boolean => type === 'directive';
 
 const none: ReadonlySet<number> = new Set();
 
@@ -72,75 +42,4 @@ export function withoutTree({ source, problems, isReadable, muted }: LedgerDocum
       return root;
     },
   };
-}
-
-/** The problems of a text that is not quite YAML, and its tree where that can still be trusted. */
-function withErrors(source: SourceText, tokens: readonly CST.Token[], first: Composed): LedgerDocument {
-  const problems: Problem[] = [];
-  let { tokens: read, composed } = { tokens, composed: first };
-  let { text } = source;
-  for (let round = 0; ; round += 1) {
-    const found = syntaxProblems({ ...source, text }, read, composed.errors);
-    const isLast = found.masks.length === 0 || round === mostRounds || text.length > largestReread;
-    const sure = isLast ? found.problems : found.masks.map(({ problem }) => problem);
-    for (const problem of sure) if (isNewLine(problems, problem)) problems.push(problem);
-    const muted = new Set(problems.flatMap(({ place }) => (place ? [place.line] : [])));
-    if (isLast && !found.isReadable) return { source, root: nothing, problems, isReadable: false, muted };
-    if (isLast) return walked(source, composed.contents, { problems, muted });
-    for (const { at, character } of found.masks) text = text.slice(0, at) + character + text.slice(at + 1);
-    read = tokensOf(text);
-    composed = compose(read, text.length);
-  }
-}
-
-interface Before {
-  readonly problems: readonly Problem[];
-  readonly muted: ReadonlySet<number>;
-}
-
-/** A document whose tree can be trusted, with what the walk through it found. */
-function walked(source: SourceText, contents: unknown, before: Before): LedgerDocument {
-  const problems = [...before.problems];
-  const root = walkTree(source, contents, problems);
-  const split = problems.filter(({ code }) => code === 'decimal-comma').map(({ place }) => place?.line ?? 0);
-  const muted = split.length === 0 ? before.muted : new Set([...before.muted, ...split]);
-  return { source, root, problems, isReadable: true, muted };
-}
-
-const isNewLine = (problems: readonly Problem[], { place }: Problem): boolean =>
-  problems.every((problem) => problem.place?.line !== place?.line);
-
-/** How often a text is read again without the characters that slipped in, and up to which length. */
-const mostRounds = 12;
-const largestReread = 32 * 1024;
-
-function tokensOf(text: string): readonly CST.Token[] {
-  const tokens: CST.Token[] = [];
-  let errors = 0;
-  for (const token of new Parser().parse(text)) {
-    tokens.push(token);
-    if (token.type === 'error') errors += 1;
-    if (errors >= mostErrorTokens) break;
-  }
-  return tokens;
-}
-
-interface Composed {
-  readonly contents: unknown;
-  readonly errors: readonly YamlError[];
-  /** How many documents there were. */
-  readonly count: number;
-}
-
-function compose(tokens: readonly CST.Token[], length: number): Composed {
-  const composer = new Composer(composerOptions);
-  const errors: YamlError[] = [];
-  let contents: unknown;
-  let count = 0;
-  for (const document of composer.compose(tokens, true, length)) {
-    if (count === 0) contents = document.contents;
-    count += 1;
-    errors.push(...document.errors);
-  }
-  return { contents, errors, count };
 }

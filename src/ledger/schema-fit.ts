@@ -3,7 +3,7 @@
  * wrong is not needed. The plan is made from the same shapes, once.
  */
 
-import * as z from 'zod/mini';
+import type { FileShape } from './shape-words.ts';
 import type { TreeNode } from './tree.ts';
 
 export interface Plan {
@@ -32,27 +32,32 @@ const nothing: Plan = {
   any: false,
 };
 
-/** The plan of a shape. A part that can't be planned fits nothing, so that the slower look decides. */
-export function planOf(schema: unknown): Plan {
-  if (schema instanceof z.ZodMiniOptional) return { ...planOf(schema.def.innerType), empty: true };
-  if (schema instanceof z.ZodMiniString) return { ...nothing, text: true };
-  if (schema instanceof z.ZodMiniUnknown) return { ...nothing, any: true };
-  if (schema instanceof z.ZodMiniEnum)
-    return { ...nothing, text: true, words: new Set(Object.values(schema.def.entries).map(String)) };
-  if (schema instanceof z.ZodMiniArray) return { ...nothing, list: planOf(schema.def.element) };
-  if (schema instanceof z.ZodMiniRecord)
-    return { ...nothing, map: { keys: new Map(), required: [], rest: planOf(schema.def.valueType) } };
-  if (schema instanceof z.ZodMiniObject) return { ...nothing, map: mapPlan(schema) };
-  if (schema instanceof z.ZodMiniUnion) return schema.def.options.map(planOf).reduce(either, nothing);
-  return nothing;
+/** The plan of a shape. */
+export function planOf(shape: FileShape): Plan {
+  switch (shape.is) {
+    case 'text':
+      return { ...nothing, text: true };
+    case 'word':
+      return { ...nothing, text: true, words: new Set(shape.words) };
+    case 'anything':
+      return { ...nothing, any: true };
+    case 'optional':
+      return { ...planOf(shape.of), empty: true };
+    case 'list':
+      return { ...nothing, list: planOf(shape.of) };
+    case 'either':
+      return shape.of.map(planOf).reduce(either, nothing);
+    case 'names':
+      return { ...nothing, map: { keys: new Map(), required: [], rest: planOf(shape.of) } };
+    case 'keys':
+      return { ...nothing, map: mapPlan(shape) };
+  }
 }
 
-function mapPlan({ def }: z.ZodMiniObject): MapPlan {
-  const entries = Object.entries(def.shape);
-  const keys = new Map(entries.map(([key, value]): [string, Plan] => [key, planOf(value)]));
+function mapPlan({ keys: shapes, rest }: Extract<FileShape, { is: 'keys' }>): MapPlan {
+  const keys = new Map(Object.entries(shapes).map(([key, value]): [string, Plan] => [key, planOf(value)]));
   const required = [...keys].flatMap(([key, plan]) => (plan.empty || plan.any ? [] : [key]));
-  const isStrict = def.catchall === undefined || def.catchall instanceof z.ZodMiniNever;
-  return { keys, required, rest: isStrict ? undefined : planOf(def.catchall) };
+  return { keys, required, rest: rest && planOf(rest) };
 }
 
 const either = (one: Plan, other: Plan): Plan => ({

@@ -1,29 +1,35 @@
 /** Shapes of what is made and looked at: stages, samples, observations, results. Every scalar is text. */
 
-import * as z from 'zod/mini';
 import { roles } from '../reference/ingredient.ts';
 import { stepWords } from './cards.ts';
-
-export const text = z.string();
-export const optionalText = z.optional(text);
-export const texts = z.optional(z.array(text));
-
-/** One text, or several. */
-export const textOrTexts = z.optional(z.union([text, z.array(text)]));
+import {
+  anything,
+  either,
+  keys,
+  keysAnd,
+  list,
+  names,
+  oneOf,
+  optional,
+  optionalText,
+  text,
+  textOrTexts,
+  texts,
+} from './shape-words.ts';
 
 /** `NAME: amount`, and what else is known of it. */
-const item = z.catchall(
-  z.object({
+const item = keysAnd(
+  {
     weighed: optionalText,
     lot: optionalText,
-    role: z.optional(z.enum(roles)),
+    role: optional(oneOf(roles)),
     note: optionalText,
-  }),
+  },
   text,
 );
 
-const step = z.strictObject({
-  do: z.optional(z.enum(stepWords)),
+const step = keys({
+  do: optional(oneOf(stepWords)),
   what: optionalText,
   to: optionalText,
   at: optionalText,
@@ -36,23 +42,23 @@ const step = z.strictObject({
   note: optionalText,
 });
 
-const items = z.array(item);
+const items = list(item);
 
-const longStage = z.strictObject({
+const longStage = keys({
   makes: optionalText,
   made: optionalText,
   by: optionalText,
-  process: z.optional(z.array(z.union([text, step]))),
-  items: z.optional(items),
+  process: optional(list(either(text, step))),
+  items: optional(items),
   density: optionalText,
   weighs: optionalText,
   keep: optionalText,
   note: optionalText,
 });
 
-export const stages = z.record(text, z.union([items, longStage]));
+export const stages = names(either(items, longStage));
 
-const sample = z.strictObject({
+const sample = keys({
   of: optionalText,
   in: optionalText,
   cover: optionalText,
@@ -64,9 +70,9 @@ const sample = z.strictObject({
   note: optionalText,
 });
 
-export const samples = z.optional(z.record(text, z.optional(sample)));
+export const samples = optional(names(optional(sample)));
 
-const observation = z.strictObject({
+const observation = keys({
   at: text,
   sample: optionalText,
   look: textOrTexts,
@@ -81,7 +87,7 @@ const observation = z.strictObject({
   co2: optionalText,
   head: optionalText,
   'head life': optionalText,
-  taste: z.optional(z.record(text, text)),
+  taste: optional(names(text)),
   served: optionalText,
   against: optionalText,
   blind: optionalText,
@@ -94,15 +100,12 @@ const observation = z.strictObject({
   ended: optionalText,
 });
 
-export const observations = z.optional(z.array(observation));
+export const observations = optional(list(observation));
 
 /** A calculator's own keys stand beside these, and may hold lists and maps. */
-const result = z.catchall(
-  z.object({ at: text, calculator: text, stage: optionalText, of: optionalText }),
-  z.unknown(),
-);
+const result = keysAnd({ at: text, calculator: text, stage: optionalText, of: optionalText }, anything);
 
-export const results = z.optional(z.array(result));
+export const results = optional(list(result));
 
 /** What a trial and a batch have in common. */
 export const made = {

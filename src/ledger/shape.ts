@@ -4,7 +4,8 @@ import type { Problem } from '../problem.ts';
 import { offer } from './nearest.ts';
 import type { LedgerDocument } from './parse.ts';
 import { type Finding, problemAt } from './places.ts';
-import { type FileKind, fitsKind, keysAt, type Misfit, misfitsOf, type Shape } from './schema.ts';
+import { type FileKind, fitsKind, keysAt } from './schema.ts';
+import { type Misfit, misfitsOf, type Shape } from './schema-misfits.ts';
 import { gluedColonIn } from './slips.ts';
 import { entryOf, nodeAt, type Span, type Step, type TreeNode } from './tree.ts';
 

@@ -1,7 +1,8 @@
 import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { libraryDocument, parseDocument } from '../../../src/ledger/parse.ts';
+import { libraryDocument } from '../../../src/ledger/library-document.ts';
+import { parseDocument } from '../../../src/ledger/parse.ts';
 import { plainDocument } from '../../../src/ledger/plain-document.ts';
 
 const root = resolve(import.meta.dirname, '../../..');

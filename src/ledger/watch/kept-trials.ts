@@ -1,0 +1,95 @@
+/**
+ * All trials with what looking asks of them, without reading again what did not change.
+ *
+ * What was read is kept in `.neckring/trials.json`: for each file its size, its times of change to the nanosecond and
+ * its number on the disk, as they were before it was read. A file counts as unchanged only where all of them are the
+ * same and its last change lay well before that reading, by the disk's own clock; so a second edit in the same tick of
+ * the clock, a clock set back, a checkout or a copy is never taken for what was there before. The whole is thrown away
+ * where the bench (its time zone tells what a time means) or the program is another.
+ */
+
+import type { TrialCard } from '../cards.ts';
+import type { LedgerPlace } from '../folder.ts';
+import { filesIn, openOne } from '../folder.ts';
+import { readTrialCard } from '../read-trial.ts';
+import type { KeepPort } from './keep-port.ts';
+import { openPacked, type PackedTrial, packTrial } from './packed-card.ts';
+
+/** Below this reading is quicker. */
+const fewestKept = 100;
+/** So many may have changed before the kept ones are written anew. */
+const mostChanged = 16;
+
+interface KeptFile {
+  /** What the disk says of the file: size, times, number. */
+  readonly mark: string;
+  readonly errors: number;
+  readonly trial?: PackedTrial;
+}
+
+interface Kept {
+  readonly of: string;
+  readonly files: Readonly<Record<string, KeptFile>>;
+}
+
+export interface TrialsToLookAt {
+  /** By number. */
+  readonly trials: readonly TrialCard[];
+  /** How many errors stand in their files. */
+  readonly errors: number;
+}
+
+export interface LooksWanted {
+  readonly place: LedgerPlace;
+  /** Absent where nothing may be kept. */
+  readonly keep: KeepPort | undefined;
+  /** What the reading depends on besides the files: the program and the bench. */
+  readonly of: string;
+}
+
+/**
+ * Input     where the ledger is; the port to what is kept
+ * Output    the trials with titles, times, samples and looks: no items, readings, results or places
+ */
+export async function trialsToLookAt({ place, keep, of }: LooksWanted): Promise<TrialsToLookAt> {
+  const files = filesIn(place.root, 'trials', place.port);
+  const before = keep && files.length >= fewestKept ? (keptBefore(keep.load(), of) ?? {}) : undefined;
+  const next: Record<string, KeptFile> = Object.create(null);
+  const trials: TrialCard[] = [];
+  let [errors, changed] = [0, 0];
+  let tick: number | undefined;
+  for (const file of files) {
+    const known = before?.[file];
+    let kept = known && known.mark === keep?.stateOf(file)?.mark ? known : undefined;
+    if (kept) next[file] = kept;
+    else {
+      changed += 1;
+      if (before) tick ??= keep?.tick();
+      const state = before && keep?.stateOf(file);
+      kept = { mark: state?.mark ?? '', ...(await readAnew(place, file)) };
+      // A file that changed a moment ago may change again within the same tick: it is read again the next time.
+      if (state && tick !== undefined && state.changedAt < tick) next[file] = kept;
+    }
+    errors += kept.errors;
+    if (kept.trial) trials.push(openPacked(file, kept.trial));
+  }
+  if (before && changed > mostChanged) keep?.save(JSON.stringify({ of, files: next } satisfies Kept));
+  return { trials: trials.sort((left, right) => left.number - right.number), errors };
+}
+
+function keptBefore(text: string | undefined, of: string): Readonly<Record<string, KeptFile>> | undefined {
+  if (text === undefined) return undefined;
+  try {
+    const kept: Kept = JSON.parse(text);
+    return kept.of === of && typeof kept.files === 'object' ? kept.files : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+async function readAnew(place: LedgerPlace, file: string): Promise<Omit<KeptFile, 'mark'>> {
+  const opened = await openOne(place, file, readTrialCard);
+  if (!opened) return { errors: 0 };
+  const errors = opened.problems.filter(({ severity }) => severity === 'error').length;
+  return { errors, ...(opened.card ? { trial: packTrial(opened.card) } : {}) };
+}
