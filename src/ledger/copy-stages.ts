@@ -1,6 +1,6 @@
 /** What a new trial takes over from another: the plan as it is typed there, without what happened at the bench. */
 
-import type { TrialCard } from './cards.ts';
+import type { FileCard } from './cards.ts';
 import { entryOf, type MapEntry, type MapNode, type TreeNode } from './tree.ts';
 
 /** What belongs to one make of a stage, and of an item, and is not copied. */
@@ -9,8 +9,8 @@ const ofThatMake = {
   item: ['weighed', 'lot', 'note'],
 } as const;
 
-/** The `stages` and `samples` of a trial, byte for byte but for weighed amounts, lots and notes. */
-export function copiedPlan(card: TrialCard, text: string): string {
+/** The `stages` and `samples` of a trial or formula, byte for byte but for weighed amounts, lots and notes. */
+export function copiedPlan(card: Pick<FileCard, 'root'>, text: string): string {
   const gone = stagesOf(card.root).flatMap((stage) =>
     goneFrom(stage, ofThatMake.stage).concat(goneFromItems(stage)),
   );

@@ -1,0 +1,78 @@
+/** The end of a plan: shown, asked about on a terminal, and written when it is told to. */
+
+import type { Io } from '../io.ts';
+import { layOut } from '../output/page.ts';
+import type { Page } from '../output/view.ts';
+import type { Call } from './command.ts';
+import { type LadderFiles, type LadderToWrite, ladderFiles, writeLadder } from './ladder-write.ts';
+import { counted } from './series-words.ts';
+
+export interface LadderPlan {
+  readonly call: Call;
+  readonly io: Io;
+  readonly ladder: LadderToWrite;
+  readonly pageOf: (files: LadderFiles) => Page;
+}
+
+export interface Finished {
+  readonly page: Page;
+  readonly files: LadderFiles;
+  readonly isWritten: boolean;
+  readonly notes: readonly string[];
+}
+
+/** Without `--write` nothing is written, unless a person says so at the terminal. */
+export async function finishLadder(plan: LadderPlan): Promise<Finished> {
+  const { call, io, ladder, pageOf } = plan;
+  if (call.flags.has('write')) {
+    const files = await writeLadder(ladder, call, io);
+    return written(files, [...pageOf(files), ...nextSteps(ladder, files)]);
+  }
+  const files = await ladderFiles(ladder, io);
+  const page = pageOf(files);
+  const count = counted(pathsOf(files).length, 'file');
+  if (io.canAsk && !call.flags.has('json')) {
+    io.out(`${await layOut(page, { width: io.columns, paint: (_, text) => text })}\n`);
+    const answer = await io.ask(`Write ${count}? (y/n) `);
+    if (!/^y(es)?$/iu.test(answer?.trim() ?? ''))
+      return { page: [], files, isWritten: false, notes: ['nothing written'] };
+    const landed = await writeLadder(ladder, call, io);
+    return written(landed, nextSteps(ladder, landed));
+  }
+  return {
+    page,
+    files,
+    isWritten: false,
+    notes: [`nothing written; --write writes ${count}, in an order drawn anew`],
+  };
+}
+
+const pathsOf = ({ changes }: LadderFiles): readonly string[] =>
+  changes.flatMap((change) => ('path' in change ? [change.path] : []));
+
+const written = (files: LadderFiles, page: Page): Finished => ({
+  page,
+  files,
+  isWritten: true,
+  notes: pathsOf(files).map((path) => `wrote ${path}`),
+});
+
+/** What to type while they are made and watched. */
+function nextSteps({ series }: LadderToWrite, { numbered }: LadderFiles): Page {
+  const [first, last] = [numbered[0]?.number ?? 0, numbered.at(-1)?.number ?? 0];
+  const all = first === last ? `${first}` : `${first}-${last}`;
+  return [
+    {
+      kind: 'text',
+      text: `Made now, say the files: put "made" right in a file whose beaker is made later.`,
+    },
+    {
+      kind: 'lines',
+      lines: [
+        `neckring weigh ${first}   then ${first === last ? 'stir' : `the others to ${last}`}, in the order of their numbers`,
+        `neckring look ${all} clear   what was seen, day by day`,
+        `neckring series "${series.name}"   where the break lies`,
+      ],
+    },
+  ];
+}

@@ -1,0 +1,149 @@
+/** The files of a ladder: one trial a beaker and the series, landed together or not at all. */
+
+import { join } from 'node:path';
+import type { Io } from '../io.ts';
+import type { SeriesCard } from '../ledger/cards.ts';
+import { copiedPlan } from '../ledger/copy-stages.ts';
+import { nodeDisk } from '../ledger/disk.ts';
+import { editAll } from '../ledger/edit.ts';
+import type { Fact } from '../ledger/fact-text.ts';
+import { type Change, seeFolder } from '../ledger/land.ts';
+import { nameWords, newTrialText, trialFileName } from '../ledger/new-files.ts';
+import { newSeriesText, setBeside } from '../ledger/series-edit.ts';
+import { numberInName } from '../ledger/single-trial.ts';
+import { writtenTime } from '../ledger/typed-time.ts';
+import { fail, ProblemError } from '../problem.ts';
+import type { Call } from './command.ts';
+import type { LadderStart, PlannedBeaker } from './ladder-plan.ts';
+import { landHere, textNow } from './land-text.ts';
+
+export interface SeriesToWrite {
+  readonly name: string;
+  /** The series that is added to; undefined for a new one. */
+  readonly card: SeriesCard | undefined;
+  readonly question?: string | undefined;
+  readonly varies: string;
+  readonly same: readonly string[];
+  readonly judge?: string | undefined;
+}
+
+export interface LadderToWrite {
+  readonly start: LadderStart;
+  readonly series: SeriesToWrite;
+  /** In the order of making. */
+  readonly beakers: readonly PlannedBeaker[];
+}
+
+export interface NumberedBeaker {
+  readonly beaker: PlannedBeaker;
+  readonly number: number;
+  readonly file: string;
+}
+
+export interface LadderFiles {
+  readonly numbered: readonly NumberedBeaker[];
+  readonly seriesFile: string;
+  readonly changes: readonly Change[];
+}
+
+const trials = 'trials';
+const seriesFolder = 'series';
+
+/** The files as they would be written now, with the next free numbers in the order of making. */
+export async function ladderFiles(ladder: LadderToWrite, io: Io): Promise<LadderFiles> {
+  const { start, beakers, series } = ladder;
+  const { root } = start.here;
+  const seen = await seeFolder(nodeDisk, root, trials);
+  const last = Math.max(0, ...seen.names.flatMap((name) => numberInName(name) ?? []));
+  const numbered = beakers.map((beaker, at): NumberedBeaker => {
+    const number = last + 1 + at;
+    const title = titleOf(series.name, beaker).replaceAll(' : ', ' to ');
+    return { beaker, number, file: `${trials}/${trialFileName(number, title)}` };
+  });
+  const seriesChanges = seriesChange(ladder, numbered, io);
+  return {
+    numbered,
+    seriesFile: seriesFileOf(series),
+    changes: [
+      seen,
+      ...(series.card ? [] : [await seeFolder(nodeDisk, root, seriesFolder)]),
+      ...numbered.map((one) => ({
+        path: one.file,
+        before: undefined,
+        after: trialText(ladder, one, io),
+      })),
+      ...seriesChanges,
+    ],
+  };
+}
+
+const titleOf = (series: string, { label }: PlannedBeaker): string => `${series}, ${label}`;
+
+const seriesFileOf = ({ card, name }: SeriesToWrite): string =>
+  card?.file ?? `${seriesFolder}/${nameWords(name) || 'series'}.yaml`;
+
+const whyOf = {
+  rung: undefined,
+  control: 'control, what is known to hold, remade beside the rungs',
+  blank: 'blank, everything but the oil',
+} as const;
+
+function trialText(
+  { start, series }: LadderToWrite,
+  { beaker, number, file }: NumberedBeaker,
+  io: Io,
+): string {
+  const { design, here } = start;
+  const { card } = design;
+  const why = whyOf[beaker.role];
+  const facts: readonly Fact[] = [
+    ['title', titleOf(series.name, beaker)],
+    ['made', writtenTime(io.now(), here.settings.zone)],
+    ...(card.kind === 'trial' ? [['from', String(card.number)] as const] : []),
+    ...(why === undefined ? [] : [['why', why] as const]),
+    ['series', series.name],
+    ...(card.kind === 'formula' ? [['note', `from formula ${card.name}`] as const] : []),
+  ];
+  const text = newTrialText({ number, facts, copied: copiedPlan(card, design.document.source.text) });
+  const edited = editAll(file, text, beaker.rung.edits);
+  if (!edited.ok) throw new ProblemError(edited.problems);
+  return edited.text;
+}
+
+function seriesChange(
+  { start, series }: LadderToWrite,
+  numbered: readonly NumberedBeaker[],
+  io: Io,
+): readonly Change[] {
+  const { here } = start;
+  const path = seriesFileOf(series);
+  const numberOf = (role: 'control' | 'blank'): number | undefined =>
+    numbered.find(({ beaker }) => beaker.role === role)?.number;
+  const [control, blank] = [numberOf('control'), numberOf('blank')];
+  if (!series.card) {
+    if (here.port.sizeOf(join(here.root, path)) !== undefined)
+      fail('file-there', `${path} is there already`, 'give the series another name with --series');
+    const { name, question, varies, same, judge } = series;
+    const watch = here.bench.watch.written;
+    const after = newSeriesText({ name, question, varies, same, judge, watch, control, blank });
+    return [{ path, before: undefined, after }];
+  }
+  if (control === undefined && blank === undefined) return [];
+  const before = textNow(here.root, path, io);
+  const edited = editAll(path, before, [
+    ...(control === undefined ? [] : [setBeside('control', control)]),
+    ...(blank === undefined ? [] : [setBeside('blank', blank)]),
+  ]);
+  if (!edited.ok) throw new ProblemError(edited.problems);
+  return [{ path, before, after: edited.text }];
+}
+
+/** Lands the ladder; where another program took a number meanwhile, the next free ones are taken. */
+export async function writeLadder(ladder: LadderToWrite, call: Call, io: Io): Promise<LadderFiles> {
+  let files: LadderFiles | undefined;
+  await landHere(ladder.start.here.root, call, io, async () => {
+    files = await ladderFiles(ladder, io);
+    return files.changes;
+  });
+  return files ?? fail('not-written', 'nothing was written', 'type it again');
+}

@@ -1,0 +1,69 @@
+/** What `next` says before the table: how well the break is known, and what is in doubt. */
+
+import type { NextBeakers } from '../calc/ladder/next-beakers.ts';
+import type { Page } from '../output/view.ts';
+import { visible } from '../output/visible.ts';
+import type { Problem } from '../problem.ts';
+import { percent } from './ladder-words.ts';
+import type { NextAsked } from './next.ts';
+import { countRungs, seriesNotes } from './series-notes.ts';
+import { counted, valueWords } from './series-words.ts';
+
+/** What needs attention; where one side is missing, the table says what to make. */
+export function attention({ rungs }: NextAsked): readonly Problem[] {
+  const counts = countRungs(rungs.rungs);
+  return seriesNotes({ series: rungs, counts }).map((note) =>
+    note.code === 'all-held' || note.code === 'all-failed' ? { ...note, hint: 'make those below' } : note,
+  );
+}
+
+interface NextShown extends NextAsked {
+  readonly next: NextBeakers;
+  readonly notes: readonly Problem[];
+}
+
+export const nextPage = (shown: NextShown): Page => {
+  const { rungs, notes, opened } = shown;
+  return [
+    { kind: 'heading', text: `Next beakers of ${visible(opened.card.name)}` },
+    ...(notes.length === 0
+      ? []
+      : [
+          {
+            kind: 'notes',
+            mark: '!',
+            notes: notes.map(({ message, hint }) => `${message}; ${hint}`),
+            tone: 'warn',
+          } as const,
+        ]),
+    { kind: 'text', text: knownWords(shown) },
+    {
+      kind: 'lines',
+      lines: shown.next.ratios.map((value) => `  ${visible(valueWords(rungs.scales[0], value))}`),
+    },
+    ...(shown.next.enough
+      ? [
+          {
+            kind: 'lines',
+            lines: [
+              `neckring series "${visible(opened.card.name)}"   the working ratio`,
+              `neckring decide "${visible(opened.card.name)}" "…" --ratio 1:3   writes down what you decide`,
+            ],
+          } as const,
+        ]
+      : []),
+  ];
+};
+
+function knownWords({ rungs, next, within, count }: NextShown): string {
+  const { held, failed, watching } = countRungs(rungs.rungs);
+  const seen = `${held} held, ${failed} failed${watching > 0 ? `, ${watching} still watched` : ''}.`;
+  if (next.enough) {
+    return `${seen} The break is known within ${percent(next.precisionNow)} with a chance of 90 %: well enough for ${percent(within)}. No more beakers are needed; should you make ${count} more, these tell most:`;
+  }
+  const left = counted(Math.max(1, Math.ceil(next.expectedBeakersLeft)), 'beaker');
+  const make = count === 1 ? 'Make this one' : `Make these ${count} at once`;
+  if (held === 0 || failed === 0)
+    return `${seen} About ${left} more until the break is known within ${percent(within)}. ${make}:`;
+  return `${seen} The break is known within ${percent(next.precisionNow)} with a chance of 90 %, and ${percent(within)} is wanted: about ${left} more. ${make}; after them it is expected to be within ${percent(next.precisionAfter)}:`;
+}
