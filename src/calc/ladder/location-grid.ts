@@ -2,7 +2,7 @@ import type { Beaker } from './beaker.ts';
 import type { LadderPriors } from './priors.ts';
 
 /** Step of the grid: well under the day's shift and the narrowest posterior that some dozens of beakers give. */
-const STEP = 0.02;
+export const GRID_STEP = 0.02;
 const MOST_POINTS = 1200;
 /** How far the grid goes beyond the ratios tried and the prior's span, in widths of the prior's edge. */
 const EDGES = 3;
@@ -18,10 +18,10 @@ export function widened(beakers: readonly Beaker[], priors: LadderPriors): Ladde
 }
 
 /** Evenly spaced logarithms of the ratio. */
-export function locationGrid(priors: LadderPriors): Float64Array {
+export function locationGrid(priors: LadderPriors, step: number): Float64Array {
   const low = Math.log(priors.lowRatio) - EDGES * priors.edge;
   const high = Math.log(priors.highRatio) + EDGES * priors.edge;
-  const steps = Math.min(MOST_POINTS, Math.ceil((high - low) / STEP));
+  const steps = Math.min(MOST_POINTS, Math.ceil((high - low) / step));
   return Float64Array.from({ length: steps + 1 }, (_, index) => low + (index * (high - low)) / steps);
 }
 

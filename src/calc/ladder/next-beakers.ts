@@ -1,4 +1,5 @@
 import { gridChance, gridPoint } from '../statistics/grid-distribution.ts';
+import { normalPoint } from '../statistics/normal.ts';
 import { chooseBatch } from './batch-choice.ts';
 import { type Beaker, countOutcomes } from './beaker.ts';
 import { beakersLeft } from './beakers-left.ts';
@@ -36,7 +37,7 @@ export interface NextBeakers {
 /** How sure the precision must be. */
 const SURE = 0.9;
 /** 90 % of a normal bell lie within this many standard deviations. */
-const SURE_WIDTHS = 1.6449;
+const SURE_WIDTHS = normalPoint((1 + SURE) / 2);
 
 /**
  * The fraction of the estimate within which the break lies with a chance of 90 %.

@@ -2,6 +2,7 @@ import { failChances } from '../statistics/tolerance.ts';
 import { type Beaker, byDay } from './beaker.ts';
 import { averageOverShift, type Bell, bellOn } from './day-shift.ts';
 import {
+  GRID_STEP,
   locationGrid,
   logPriorOfLocation,
   type ScatterPoint,
@@ -65,44 +66,29 @@ function likelihood(days: readonly (readonly Beaker[])[], scatter: number, grid:
       total[at] = value;
       if (value > greatest) greatest = value;
     }
-    if (greatest === 0) break;
+    if (greatest === 0) return { values: total, logScale: Number.NEGATIVE_INFINITY };
     for (let at = 0; at < total.length; at += 1) total[at] = (total[at] ?? 0) / greatest;
     logScale += Math.log(greatest);
   }
   return { values: total, logScale };
 }
 
-function gridFor(beakers: readonly Beaker[], priors: LadderPriors): Grid {
+function gridFor(beakers: readonly Beaker[], priors: LadderPriors, finest: number): Grid {
   const wide = widened(beakers, priors);
-  const locations = locationGrid(wide);
+  const locations = locationGrid(wide, finest);
   const step = (locations[1] ?? 0) - (locations[0] ?? 0);
   return { locations, shift: bellOn(wide.dayShift, step), priors: wide };
 }
 
-/** The likelihood of the break averaged over the scatter's prior, greatest value 1; no prior of the break in it. */
-export function locationLikelihood(
-  beakers: readonly Beaker[],
-  priors: LadderPriors,
-): { readonly locations: Float64Array; readonly likelihood: Float64Array } {
-  const grid = gridFor(beakers, priors);
-  const rows = weighedRows(beakers, grid, () => 0);
-  const sum = addRows(rows, grid.locations.length);
-  const greatest = sum.reduce((most, value) => Math.max(most, value), 0);
-  return { locations: grid.locations, likelihood: sum.map((value) => value / greatest) };
-}
-
-function weighedRows(
-  beakers: readonly Beaker[],
-  grid: Grid,
-  logPrior: (location: number) => number,
-): readonly Float64Array[] {
+/** Likelihood times prior, one row for each scatter, up to a common factor. */
+function weighedRows(beakers: readonly Beaker[], grid: Grid): readonly Float64Array[] {
   const days = byDay(beakers);
   const points = scatterPoints(grid.priors);
   const scaled = points.map(({ scatter }) => likelihood(days, scatter, grid));
   const logOf = ({ logPrior: prior }: ScatterPoint, index: number): number =>
     prior + (scaled[index]?.logScale ?? 0);
   const top = Math.max(...points.map(logOf));
-  const prior = grid.locations.map((location) => Math.exp(logPrior(location)));
+  const prior = grid.locations.map((location) => Math.exp(logPriorOfLocation(location, grid.priors)));
   return points.map((point, index) => {
     const factor = Math.exp(logOf(point, index) - top);
     const values = scaled[index]?.values ?? new Float64Array(prior.length);
@@ -124,12 +110,16 @@ function addRows(rows: readonly Float64Array[], length: number): Float64Array {
  * Formula   p(mu, s | beakers) ~ p(mu) p(s) prod over days of the average over the day's shift d of
  *           prod over its beakers of P(outcome | ln ratio, mu + d, s);
  *           P(failed) = odd + (1 - 2 odd) Phi((ln ratio - mu - d) / s); still watched: 1 - lasted P(failed)
- * Input     beakers; priors
+ * Input     beakers; priors; step of the grid of ln ratio
  * Output    weights that sum to 1 on a grid of ln ratio and scatter; no random numbers
  */
-export function breakPosterior(beakers: readonly Beaker[], priors: LadderPriors): BreakPosterior {
-  const grid = gridFor(beakers, priors);
-  const raw = weighedRows(beakers, grid, (location) => logPriorOfLocation(location, grid.priors));
+export function breakPosterior(
+  beakers: readonly Beaker[],
+  priors: LadderPriors,
+  gridStep = GRID_STEP,
+): BreakPosterior {
+  const grid = gridFor(beakers, priors, gridStep);
+  const raw = weighedRows(beakers, grid);
   const sum = addRows(raw, grid.locations.length);
   const whole = sum.reduce((total, value) => total + value, 0);
   return {

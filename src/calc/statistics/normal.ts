@@ -2,7 +2,7 @@
 
 const ROOT_TWO_PI = Math.sqrt(2 * Math.PI);
 
-export const normalDensity = (z: number): number => Math.exp(-0.5 * z * z) / ROOT_TWO_PI;
+const normalDensity = (z: number): number => Math.exp(-0.5 * z * z) / ROOT_TWO_PI;
 
 const UPPER = [
   220.206867912376, 221.213596169931, 112.079291497871, 33.912866078383, 6.37396220353165, 0.700383064443688,

@@ -1,4 +1,4 @@
-import { normalBelow, normalDensity, normalPoint } from './normal.ts';
+import { normalBelow } from './normal.ts';
 
 /** How single beakers (or drops, or beetles) scatter about the common point. */
 export type ToleranceCurve = 'normal' | 'logistic';
@@ -11,18 +11,6 @@ const below: Shape = { normal: normalBelow, logistic: logisticBelow };
 
 /** Beyond this a curve is 1 to the last digit of a double, and below its negative nothing beside an odd chance. */
 const fullFrom: Readonly<Record<ToleranceCurve, number>> = { normal: 8.3, logistic: 37 };
-
-/** Steepness of the curve at z. */
-export const toleranceDensity: Shape = {
-  normal: normalDensity,
-  logistic: (z) => logisticBelow(z) * logisticBelow(-z),
-};
-
-/** The z below which a tolerance lies with the given chance. */
-export const tolerancePoint: Shape = {
-  normal: normalPoint,
-  logistic: (chance) => Math.log(chance / (1 - chance)),
-};
 
 export interface Setting {
   /** Logarithm of the ratio or dose that was tried. */
