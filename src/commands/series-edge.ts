@@ -17,20 +17,23 @@ export interface EdgeOf {
 }
 
 export function edgeBlocks(of: EdgeOf): Page {
-  const { estimate } = of;
   const pairs = [...bracketPairs(of), ...breakPairs(of), ...workingPairs(of)];
   return [
     { kind: 'heading', text: 'The break' },
     ...(pairs.length > 0 ? [{ kind: 'pairs', pairs, areSentences: true } as const] : []),
-    ...(estimate.side === 'none' ? [] : [{ kind: 'lines', lines: plot(of) } as const]),
+    { kind: 'lines', lines: plot(of) },
   ];
 }
 
 type Pair = readonly [string, string];
 
+/** Turned over and back a value may have lost its last digit. */
+const isAt = (value: number, other: number | null): boolean =>
+  other !== null && Math.abs(value - other) <= 1e-9 * Math.abs(value);
+
 /** The trial of a rung whose beaker came out so at this value. */
 const trialAt = ({ rungs }: SeriesRungs, value: number, outcome: 'held' | 'failed'): string => {
-  const found = rungs.filter(({ beaker }) => beaker?.ratio === value && beaker.outcome === outcome);
+  const found = rungs.filter(({ beaker }) => beaker?.outcome === outcome && isAt(beaker.ratio, value));
   return found.length === 0 ? '' : ` (${found.map(({ trial }) => trial.number).join(', ')})`;
 };
 
@@ -82,7 +85,7 @@ function workingPairs(of: EdgeOf): readonly Pair[] {
   const { series, estimate, bench } = of;
   const [scale] = series.scales;
   const { workingPoint, holdsNinetyFive, breakPoint } = estimate;
-  if (workingPoint === null || estimate.side === 'none') return [];
+  if (workingPoint === null) return [];
   const why =
     breakPoint === null
       ? 'the highest that held'
@@ -98,7 +101,9 @@ function workingPairs(of: EdgeOf): readonly Pair[] {
 /** `7 d, 21 C, orange oil lot 2231, steps of trial 13` */
 export function restsOn({ series, estimate, bench }: Omit<EdgeOf, 'width'>): string {
   const { rungs } = series;
-  const held = rungs.findLast(({ beaker }) => beaker?.ratio === estimate.bracket.lastHeld);
+  const held = rungs.findLast(
+    ({ beaker }) => beaker?.outcome === 'held' && isAt(beaker.ratio, estimate.bracket.lastHeld),
+  );
   const shown = held ?? rungs.find(({ judged }) => judged);
   const sample = shown?.judged?.sample;
   const watch = (sample?.watch ?? series.series.watch ?? bench.watch).written;

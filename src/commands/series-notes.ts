@@ -1,6 +1,5 @@
 /** What must be read before the figures of a series: what is missing, one-sided, or in doubt. */
 
-import type { BreakPoint } from '../calc/ladder/break-point.ts';
 import type { Rung, SeriesRungs, Standing } from '../ledger/rungs.ts';
 import { visible } from '../output/visible.ts';
 import type { Problem } from '../problem.ts';
@@ -31,7 +30,7 @@ export function countRungs(rungs: readonly Rung[]): SeriesCounts {
 interface NotesOf {
   readonly series: SeriesRungs;
   readonly counts: SeriesCounts;
-  readonly estimate: BreakPoint | undefined;
+  readonly estimate?: unknown;
 }
 
 /** Each needs attention; the message alone is shown on the page, as one sentence after the other. */
@@ -39,6 +38,7 @@ export const seriesNotes = (of: NotesOf): readonly Problem[] => [
   ...variedNotes(of),
   ...sideNotes(of),
   ...besideNotes(of.series),
+  ...leftOutNotes(of.series),
 ];
 
 const note = (code: string, message: string, hint: string): Problem => ({
@@ -66,16 +66,16 @@ function variedNotes({ series: { series, scales, rungs } }: NotesOf): readonly P
   return [note('one-value', message, 'make others, or change what the series varies')];
 }
 
-function sideNotes({ series, counts, estimate }: NotesOf): readonly Problem[] {
+function sideNotes({ series, counts }: NotesOf): readonly Problem[] {
   const { held, failed, watching, beakers } = counts;
-  if (beakers === 0) return [];
+  if (beakers === 0 || series.scales.length === 0) return [];
   if (held + failed === 0) {
     const watched = watching > 0 ? `${counted(watching, 'beaker')} still watched` : 'looking at all stopped';
     const hint = 'look on; neckring due says which and when';
     return [note('no-outcome', `no outcome yet: ${watched}`, hint)];
   }
   if (held > 0 && failed > 0) return [];
-  return [held > 0 ? allHeld(series, estimate) : allFailed(series, estimate)];
+  return [held > 0 ? allHeld(series) : allFailed(series)];
 }
 
 const rungValues = ({ beakers }: SeriesRungs, outcome: 'held' | 'failed'): readonly number[] =>
@@ -84,13 +84,12 @@ const rungValues = ({ beakers }: SeriesRungs, outcome: 'held' | 'failed'): reado
 /** How far beyond what was tried the next beakers go; a step that a break seldom lies beyond twice. */
 const [further, furthest] = [1.5, 2];
 
-function allHeld(series: SeriesRungs, estimate: BreakPoint | undefined): Problem {
+function allHeld(series: SeriesRungs): Problem {
   const [scale] = series.scales;
   const most = Math.max(...rungValues(series, 'held'));
   if (!scale?.isOilRatio)
     return note('all-held', 'all held: no side has failed yet', 'go on in both directions until one fails');
-  const least = estimate?.breakLow ?? most;
-  const message = `all held: the break lies above ${valueWords(scale, Math.max(least, 0))} (95 % chance), the highest tried was ${valueWords(scale, most)}`;
+  const message = `all held, up to ${valueWords(scale, most)}: the break lies above`;
   return note(
     'all-held',
     message,
@@ -98,13 +97,12 @@ function allHeld(series: SeriesRungs, estimate: BreakPoint | undefined): Problem
   );
 }
 
-function allFailed(series: SeriesRungs, estimate: BreakPoint | undefined): Problem {
+function allFailed(series: SeriesRungs): Problem {
   const [scale] = series.scales;
   const least = Math.min(...rungValues(series, 'failed'));
   if (!scale?.isOilRatio)
     return note('all-failed', 'all failed: no side has held yet', 'go on in both directions until one holds');
-  const most = estimate?.breakHigh ?? least;
-  const message = `all failed: the break lies below ${valueWords(scale, most)} (95 % chance), the lowest tried was ${valueWords(scale, least)}`;
+  const message = `all failed, down to ${valueWords(scale, least)}: the break lies below`;
   return note(
     'all-failed',
     message,
@@ -126,17 +124,22 @@ function besideNotes({ control, blank }: SeriesRungs): readonly Problem[] {
     ...failedOf(blank).map((words) =>
       note(
         'blank-failed',
-        `the blank ${words}: what is seen there is not the oil`,
+        `the blank ${words}: what is seen there does not come from the oil`,
         'look at the water, the emulsifier and the carrier first',
       ),
     ),
   ];
 }
 
+const leftOutNotes = ({ leftOut }: SeriesRungs): readonly Problem[] =>
+  leftOut.length === 0
+    ? []
+    : [note('left-out', `left out: ${leftOut.map(visible).join(', ')}`, 'neckring check says why')];
+
 function failedOf(standing: Standing | undefined): readonly string[] {
   const { judged, trial } = standing ?? {};
   if (!judged || !trial || judged.outcome.outcome !== 'failed') return [];
   const words = outcomeWords({ card: trial, sample: judged.sample, outcome: judged.outcome });
   const seen = judged.outcome.firstFail?.looks.join(', ') ?? '';
-  return [`(trial ${trial.number}) ${words}: ${seen}`];
+  return [`(trial ${trial.number}) ${words} (${seen})`];
 }

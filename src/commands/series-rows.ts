@@ -118,7 +118,7 @@ function lateNotes({ trial, judged }: Rung): readonly string[] {
   if (!judged) return [];
   const { outcome, sample } = judged;
   if (outcome.outcome !== 'failed' || !(outcome.heldTheWatch || outcome.recovery)) return [];
-  return [`${trial.number} ${outcomeWords({ card: trial, sample, outcome })}; it counts as failed`];
+  return [`${trial.number}: ${outcomeWords({ card: trial, sample, outcome })}; it counts as failed`];
 }
 
 function otherNotes({ trial, judged, others }: Rung): readonly string[] {

@@ -48,7 +48,7 @@ async function readSeries(here: Here, io: Io, name: string): Promise<ReadSeries>
   const series = await openRungs(here, (await openSeriesNamed(here, io, name)).card);
   const counts = countRungs(series.rungs);
   const estimate = seriesBreak(series, here.bench);
-  return { series, counts, estimate, notes: seriesNotes({ series, counts, estimate }) };
+  return { series, counts, estimate, notes: seriesNotes({ series, counts }) };
 }
 
 interface Shown {
@@ -100,7 +100,7 @@ function seriesPage({ here, read, compared, width }: Shown): Page {
     ...rungBlocks(series, bench.tastes, width),
     ...(series.scales.length > 1 ? gridBlocks(series) : []),
     ...(series.scales.length === 1 && series.shape === 'window' ? windowBlocks(series) : []),
-    ...(estimate ? edgeBlocks({ series, estimate, bench, width }) : []),
+    ...(estimate && estimate.side !== 'none' ? edgeBlocks({ series, estimate, bench, width }) : []),
     ...(compared ? againstBlocks(compared) : []),
     ...decisionBlocks(series.series, series),
   ];

@@ -8,6 +8,7 @@ import { visible } from '../output/visible.ts';
 import { looksByDay, stripText } from './look-strip.ts';
 import { tasteBlocks } from './look-tastes.ts';
 import type { Here } from './open-ledger.ts';
+import { outcomeText, type TrialOutcomes } from './trial-outcomes.ts';
 
 export function headBlocks(card: TrialCard, here: Here): Page {
   const later = cameFromIt(card.number, here);
@@ -40,7 +41,7 @@ function cameFromIt(number: number, here: Here): readonly number[] {
 }
 
 /** What was seen, tasted and measured of each sample; scores in the order of the bench's words. */
-export function observationBlocks(card: TrialCard, tastes: readonly string[]): Page {
+export function observationBlocks(card: TrialCard, tastes: readonly string[], outcomes: TrialOutcomes): Page {
   return card.samples.flatMap((sample): readonly Block[] => {
     const seen = observationsOf(card, sample);
     if (seen.length === 0) return [];
@@ -49,11 +50,13 @@ export function observationBlocks(card: TrialCard, tastes: readonly string[]): P
       sample.cover && `cover ${sample.cover}`,
       sample.at && `at ${sample.at.written}`,
     ];
+    const outcome = outcomeText(outcomes, sample);
     const strip = stripText(looksByDay(card, sample));
     const more = seen.map(detailText).filter((text) => text !== '');
     return [
       { kind: 'heading', text: visible([sample.name, ...place].filter(Boolean).join(', ')) },
       ...(strip === '' ? [] : [{ kind: 'text', text: strip } as const]),
+      ...(outcome === '' ? [] : [{ kind: 'text', text: outcome, tone: 'strong' } as const]),
       ...tasteBlocks({ card, sample, tastes }),
       ...(more.length > 0 ? [{ kind: 'notes', mark: '-', notes: more } as const] : []),
     ];

@@ -10,11 +10,13 @@ import { measuredBlocks, measuredJson } from './drink-measured.ts';
 import { bookOf } from './ledger-book.ts';
 import { measuredOf } from './measured-of.ts';
 import { type Here, type OpenedTrial, openHere, openTrialNamed } from './open-ledger.ts';
+import { outcomeJson } from './outcome-words.ts';
 import { mixtureJson, trialJson } from './show-json.ts';
 import { headBlocks, observationBlocks, resultBlocks } from './show-record.ts';
 import { drinkBlocks, stageBlocks } from './show-stages.ts';
 import { usedBlocks, usedJson } from './show-used.ts';
 import { trialCautions } from './trial-cautions.ts';
+import { trialOutcomes } from './trial-outcomes.ts';
 import { pictureOf } from './trial-picture.ts';
 
 export async function runShow(call: Call, io: Io): Promise<Outcome> {
@@ -25,12 +27,13 @@ export async function runShow(call: Call, io: Io): Promise<Outcome> {
   const around = book ? await trialCautions(here, trial, { book, mixture }) : undefined;
   const cautions = around?.cautions ?? [];
   const measured = book && (await measuredOf(here, trial, book));
+  const outcomes = await trialOutcomes(here, card);
   const page: Page = [
     ...headBlocks(card, here),
     ...card.stages.flatMap((stage) => stageBlocks(stage, mixture)),
     ...usedBlocks(around?.used ?? []),
     ...drinkBlocks(mixture),
-    ...observationBlocks(card, here.bench.tastes),
+    ...observationBlocks(card, here.bench.tastes, outcomes),
     ...measuredBlocks(measured),
     ...resultBlocks(card),
     ...cautionBlocks(cautions),
@@ -49,6 +52,7 @@ export async function runShow(call: Call, io: Io): Promise<Outcome> {
         ...usedJson(around?.used ?? []),
         ...mixtureJson(mixture),
         ...measuredJson(measured),
+        outcomes: [...outcomes.values()].map(outcomeJson),
       },
       cautions,
       problems,
