@@ -12,7 +12,6 @@ import { adviceCaution } from '../ledger/advice.ts';
 import { isWarmed, processAdvice } from '../ledger/check-process.ts';
 import { slipAdvice } from '../ledger/check-slips.ts';
 import { waterTraces } from '../ledger/drink-conditions.ts';
-import { sources as bibliography } from '../reference/sources.ts';
 import type { Here } from './open-ledger.ts';
 import type { BatchDesign } from './scale-design.ts';
 import { sourceWords } from './worded-sources.ts';
@@ -22,6 +21,7 @@ export async function batchCautions(
   made: BatchDesign,
   filling: Filling | undefined,
 ): Promise<readonly Caution[]> {
+  const { sources: bibliography } = await import('../reference/library.ts');
   const { mixture, conditions, sources, stages } = made;
   const { card } = made.design;
   const drink = mixture.drink ? finishedDrink(mixture, conditions) : undefined;
@@ -39,7 +39,6 @@ export async function batchCautions(
     ...handlingCautions(mixture, isWarm).map(plainCaution),
     ...[...processAdvice(card, sources), ...slipAdvice(card, sources)].map(adviceCaution),
     ...(filling?.gas ? [gasAtWork] : []),
-    ...(drink ? fermentation(made) : []),
   ];
   const worded = cautions.map((one) => ({ ...one, source: sourceWords(one.source, bibliography) }));
   return worded.filter((one, at) => worded.findIndex(({ text }) => text === one.text) === at);
@@ -56,18 +55,3 @@ function otherWater({ stronger }: BatchDesign): readonly Caution[] {
   const text = `The ${stronger.syrup} gives up a water of another kind than the drink takes: its alkalinity moves the pH a little.`;
   return [{ code: 'other-water', text, source: 'conservation of mass' }];
 }
-
-/** Sugar in a closed bottle without a preservative. */
-function fermentation({ mixture }: BatchDesign): readonly Caution[] {
-  const of = (role: string): number =>
-    (mixture.drink?.substances ?? [])
-      .filter((one) => one.role === role)
-      .reduce((sum, one) => sum + one.gramsPerLitre, 0);
-  if (of('sugar') < fermentsFromGramsPerLitre || of('preservative') > 0) return [];
-  const text =
-    'Sugar and no preservative: in a closed bottle it may ferment, and there is no upper figure for that pressure. Keep it cold and for days, or have its heat treatment worked out by somebody who answers for it.';
-  return [{ code: 'fermentation', text, source: 'common practice, no source' }];
-}
-
-/** g/L. Common practice, no source. */
-const fermentsFromGramsPerLitre = 10;

@@ -16,7 +16,11 @@ export interface BatchCheck {
 }
 
 export function batchChecks(made: BatchDesign, plan: BatchPlan): readonly BatchCheck[] {
-  const own = plan.stages.filter(({ scaled }) => scaled.stage.name !== 'drink');
+  const written = new Set(made.asWritten.stages.map(({ name }) => name));
+  const own = plan.stages.filter(
+    ({ scaled: { stage } }) =>
+      stage.name !== 'drink' && (written.has(stage.name) || stage.ofTrial !== undefined),
+  );
   return [...own.flatMap((stage) => stageChecks(stage, made)), ...drinkChecks(made, plan)];
 }
 
@@ -82,7 +86,7 @@ function drinkChecks(made: BatchDesign, plan: BatchPlan): readonly BatchCheck[] 
       : []),
     { of, what: 'Brix', aim: '', reckoned: brix.toFixed(1) },
     ...(conditions.carbonDioxideVolumes
-      ? [{ of, what: 'CO2', aim: '', reckoned: `${numberText(conditions.carbonDioxideVolumes, 2)} vol` }]
+      ? [{ of, what: 'CO2', aim: `${numberText(conditions.carbonDioxideVolumes, 2)} vol`, reckoned: '' }]
       : []),
     { of, what: 'look', aim: '', reckoned: '' },
     { of, what: 'taste, beside the control', aim: '', reckoned: '' },

@@ -7,6 +7,7 @@ import { cautionBlocks } from '../output/answer-page.ts';
 import type { Block, Column, Page } from '../output/view.ts';
 import type { BatchReport } from './scale-report.ts';
 import {
+  benchRemarks,
   costWords,
   deviationWords,
   fillingHeading,
@@ -38,7 +39,7 @@ export function scalePage(report: BatchReport, batch: string, explain: boolean):
       kind: 'heading',
       text: `${titleOf(report)}: ${madeFor(report)}, batch ${batch} (${revisionWords(report.revision)})`,
     },
-    ...notes('-', remarksOf(report)),
+    ...notes('-', [...remarksOf(report), ...benchRemarks(report)]),
     ...plan.stocks.flatMap(
       (stock): Page => [
         { kind: 'heading', text: `first, a stock for ${stock.stage}: ${stock.name}` },
@@ -82,17 +83,16 @@ function stageBlocks(stage: PlannedStage, { made }: BatchReport): Page {
         column('off by', 'right'),
         column('', 'left'),
       ],
-      rows: items.map((item) => [
-        item.name,
-        `${item.portions > 1 ? `${item.portions} x ` : ''}${gramsText(item.portionGrams, item.divisionGrams)}`,
-        `${trimmedNumber(item.divisionGrams, 4)} g`,
-        signedPercent(item.deviation),
-        itemNotes(item).join('; '),
-      ]),
-    },
-    {
-      kind: 'lines',
-      lines: [`together ${totalText(stage)}${subBatches > 1 ? `; in all ${totalOfAll(stage)}` : ''}`],
+      rows: [
+        ...items.map((item) => [
+          item.name,
+          `${item.portions > 1 ? `${item.portions} x ` : ''}${gramsText(item.portionGrams, item.divisionGrams)}`,
+          `${trimmedNumber(item.divisionGrams, 4)} g`,
+          signedPercent(item.deviation),
+          itemNotes(item).join('; '),
+        ]),
+        ['together', totalText(stage), '', '', subBatches > 1 ? `in all ${totalOfAll(stage)}` : ''],
+      ],
     },
   ];
 }

@@ -3,7 +3,7 @@
 import type { Mixture } from '../calc/mixture/picture.ts';
 import { numberText, trimmedNumber } from '../calc/number-text.ts';
 import type { BatchPlan } from '../calc/scaling/batch-plan.ts';
-import { pilotFor } from '../calc/scaling/pilot.ts';
+import { largestJump, pilotFor } from '../calc/scaling/pilot.ts';
 import type { BatchTarget } from '../calc/scaling/target.ts';
 import { openFolder } from '../ledger/folder.ts';
 import { readBatchCard } from '../ledger/read-batch.ts';
@@ -39,11 +39,13 @@ export async function pilotNote(
       ? volumeWords(pilot.amount / resolved.densityGramsPerMillilitre)
       : massWords(pilot.amount);
   const to = `${amount} ${stage.name}`;
-  const others = plan.exact.filter((one) => one.stage !== stage && one.factor > 10);
+  const others = plan.exact.filter(
+    (one) => one.stage !== stage && one.factor > largestJump && one.stage.name !== made.finished?.dose,
+  );
   const more = others.map((one) => `${one.stage.name} ${numberText(one.factor, 2)}`).join(', ');
   const text = [
     `This is ${numberText(pilot.times, 2)} times what was made before${more ? ` (${more})` : ''}: how it is made counts as much as what is in it.`,
-    `Make a pilot first, --to "${to}", by the same steps, and watch it ${here.bench.watch.written}.`,
+    `Make a pilot first (${to}), by the same steps, and watch it ${here.bench.watch.written}.`,
   ].join(' ');
   return { stage: stage.name, times: pilot.times, grams: pilot.amount, to, text };
 }
@@ -79,7 +81,16 @@ function massIn(mixture: Mixture | undefined, stage: string): readonly number[] 
   return found ? [found.massGrams] : [];
 }
 
-const rounded = (value: number): string => trimmedNumber(Number(value.toPrecision(2)), 4);
+/** A round figure near it. */
+function rounded(value: number): string {
+  const decade = 10 ** Math.floor(Math.log10(value));
+  const steps = [1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10];
+  const nearest = steps.toSorted(
+    (one, other) => Math.abs(one * decade - value) - Math.abs(other * decade - value),
+  )[0];
+  return trimmedNumber((nearest ?? 1) * decade, 4);
+}
+
 const volumeWords = (millilitres: number): string =>
   millilitres >= 1000 ? `${rounded(millilitres / 1000)} L` : `${rounded(millilitres)} mL`;
 const massWords = (grams: number): string =>

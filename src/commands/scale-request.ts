@@ -13,7 +13,6 @@ export interface ScaleRequest {
   /** Absent: the design as written. */
   readonly target: BatchTarget | undefined;
   readonly loss: number;
-  readonly lossWritten: string | undefined;
   /** Bottles or kegs get a dose and carbonated water. */
   readonly isFilled: boolean;
   readonly isKeg: boolean;
@@ -38,7 +37,6 @@ export function scaleRequest(call: Call): ScaleRequest {
   return {
     target: targetOf(call, keg),
     loss: loss?.inner ?? 0,
-    lossWritten: loss?.written,
     isFilled: keg !== undefined || call.flags.has('fill'),
     isKeg: keg !== undefined,
     bottle: keg ?? bottle,

@@ -16,6 +16,9 @@ export const gramsText = (grams: number, divisionGrams: number): string =>
 export const volumeText = (millilitres: number): string =>
   millilitres >= 1000 ? `${numberText(millilitres / 1000, 4)} L` : `${numberText(millilitres, 4)} mL`;
 
+export const sizeText = (millilitres: number): string =>
+  millilitres >= 1000 ? `${trimmedNumber(millilitres / 1000, 5)} L` : `${trimmedNumber(millilitres, 5)} mL`;
+
 /** Of one sub-batch, in the digits of its items. */
 export const totalText = ({ totalGrams, subBatches, decimals }: PlannedStage): string =>
   `${(totalGrams / subBatches).toFixed(decimals)} g`;
@@ -28,7 +31,7 @@ export const stageVolume = ({ totalGrams, subBatches, scaled }: PlannedStage): s
 
 export const stageWhere = ({ vessel, isInBottle }: PlannedStage): string => {
   if (isInBottle) return 'in the bottle';
-  return vessel ? `in ${vesselWords(vessel)}` : '';
+  return vessel ? `in ${vessel.name === undefined ? '' : 'the '}${vesselWords(vessel)}` : '';
 };
 
 /** What is to be known of an item beside its mass. */
@@ -62,29 +65,45 @@ export function remarksOf(report: BatchReport): readonly string[] {
   const { plan, request, made, pilot, here } = report;
   const scaledStages = plan.stages;
   const many = scaledStages.filter(({ subBatches, isInBottle }) => subBatches > 1 && !isInBottle);
-  const hasVessels = scaledStages.some(({ vessel }) => vessel !== undefined);
   return [
     ...(pilot ? [pilot.text] : []),
     ...(request.loss > 0
-      ? [`Every stage is made larger by what stays in its vessel, ${request.lossWritten ?? ''}.`]
+      ? [`Every stage is made larger by what stays in its vessel, ${percent(request.loss, 4)}.`]
       : []),
     ...(made.stronger && request.strength !== undefined ? [strengthWords(report)] : []),
     ...many.map(
       (stage) =>
-        `${stage.scaled.stage.name} is made ${stage.subBatches} times, ${totalText(stage)} each${stage.vessel ? `, since ${vesselWords(stage.vessel)} is the largest vessel` : ''}.`,
+        `${stage.scaled.stage.name} is made ${stage.subBatches} times, ${totalText(stage)} each${stage.vessel ? `: the largest vessel is the ${vesselWords(stage.vessel)}` : ''}.`,
     ),
-    ...(hasVessels
-      ? []
-      : ['The bench names no vessels: nothing is split. Add vessels to bench.yaml, or --vessel "50 L".']),
-    ...(here.bench.balances.length === 0
-      ? ['The bench names no balances: amounts are to 0.01 g. Add balances to bench.yaml.']
-      : []),
+    ...scaledStages
+      .filter((stage) => isLarger(stage, request.loss))
+      .map(
+        ({ scaled }) =>
+          `${scaled.stage.name} is made larger than the ${numberText(scaled.neededGrams, 3)} g that are needed, so that the balances can weigh its items; keep or discard the rest.`,
+      ),
     ...plan.tooSmall.map(
       ({ stage, item }) =>
         `${item} in ${stage} is less than any balance here weighs within ${here.bench.weighing.written}, and nothing else in ${stage} could carry it: make more at once, or a stock of it.`,
     ),
   ];
 }
+
+/** What the bench could say, for the screen alone. */
+export function benchRemarks({ plan, here }: BatchReport): readonly string[] {
+  const hasVessels = plan.stages.some(({ vessel }) => vessel !== undefined);
+  return [
+    ...(hasVessels
+      ? []
+      : ['The bench names no vessels: nothing is split. Add vessels to bench.yaml, or --vessel "50 L".']),
+    ...(here.bench.balances.length === 0
+      ? ['The bench names no balances: amounts are to 0.01 g. Add balances to bench.yaml.']
+      : []),
+  ];
+}
+
+/** Larger than what is needed and what stays behind. */
+const isLarger = ({ scaled, isInBottle }: PlannedStage, loss: number): boolean =>
+  !isInBottle && scaled.exactGrams * (1 - loss) > scaled.neededGrams * 1.001;
 
 /** `syrup at 1.2 times the strength, 1 part to 5 of water` */
 function strengthWords({ made, request }: BatchReport): string {
@@ -107,7 +126,7 @@ export function ratioWords({ ratio }: BatchPlan): string | undefined {
 
 export function fillingHeading(report: BatchReport): string {
   const { request, bottles, filling } = report;
-  const size = volumeText(filling?.millilitres ?? 0);
+  const size = sizeText(filling?.millilitres ?? 0);
   const kind = request.isKeg ? 'keg' : 'bottle';
   return bottles === undefined || bottles === 1
     ? `each ${kind} of ${size}`

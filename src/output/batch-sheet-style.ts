@@ -24,21 +24,20 @@ th { font-size: 8pt; font-weight: bold; vertical-align: bottom; background: #fff
 td.amount, th.amount { text-align: right; white-space: nowrap; }
 td.amount { font-size: 11pt; font-variant-numeric: tabular-nums; }
 td.amount b { font-weight: bold; }
-td small, .facts small { font-size: 8pt; display: block; line-height: 1.25; }
+td small, .facts small { font-weight: normal; font-size: 8pt; display: block; line-height: 1.25; }
 td.narrow { white-space: nowrap; }
-td.box { padding: 0.8mm; }
+td.box { padding: 0.8mm; height: 8.5mm; }
 tr.sum td { border-top-width: 1pt; font-weight: bold; }
-.blank { display: inline-block; border: 0.6pt solid #000; height: 7mm; width: 100%; vertical-align: middle; }
-.blanks { display: grid; gap: 0.8mm; grid-template-columns: repeat(auto-fill, minmax(19mm, 1fr)); }
-.blanks .blank { height: 7mm; font-size: 6.5pt; padding: 0.3mm 0.8mm; line-height: 1; }
+tr.sum { break-before: avoid; }
+.blanks { display: grid; gap: 0.8mm; grid-template-columns: repeat(auto-fill, minmax(15mm, 1fr)); }
+.blank { border: 0.5pt solid #000; height: 7mm; font-size: 6.5pt; padding: 0.3mm 0.8mm; line-height: 1; }
 .facts { display: grid; grid-template-columns: repeat(3, 1fr); gap: 0; border: 0.8pt solid #000; margin: 2mm 0; }
 .facts div { padding: 1mm 1.6mm; border: 0.3pt solid #000; min-height: 10mm; overflow-wrap: anywhere; }
 .facts small { font-weight: bold; }
 .cautions { border: 1.2pt solid #000; padding: 1mm 2.5mm 1.5mm; margin: 3mm 0; }
 .cautions h2 { border: 0; margin: 0.5mm 0; padding: 0; }
-.cautions li { font-size: 9pt; break-inside: avoid; }
+.cautions li { font-size: 8.5pt; line-height: 1.25; break-inside: avoid; }
 .keep { break-inside: avoid; }
 .lines div { border-bottom: 0.4pt solid #000; height: 8mm; }
 .mark { font-size: 8.5pt; }
-section { break-inside: auto; }
 `;

@@ -55,6 +55,7 @@ export interface BatchPlanInput {
 export function batchPlan(input: BatchPlanInput): Parsed<BatchPlan> {
   const scaled = scaleStages({
     ...input,
+    leastOf: (stage) => leastEmulsion(stage, input.bench),
     ...(input.bottlesFilled === undefined ? {} : { lossless: 'drink' }),
   });
   if (!scaled.ok) return scaled;
@@ -67,6 +68,18 @@ export function batchPlan(input: BatchPlanInput): Parsed<BatchPlan> {
     deviation: drinkDeviation({ design: designOf(input, scaled.value), weighed: made.value.stages }),
     ratio: ratioError(made.value.stages),
   });
+}
+
+/** g of an emulsion of which every item can be weighed; no other stage is made larger than it is needed. */
+export function leastEmulsion({ items }: BatchStage, { scales, weighing }: WeighingBench): number {
+  const has = (role: string): boolean =>
+    items.some(
+      ({ source, role: own }) => source.kind === 'ingredient' && (own ?? source.entry.record.role) === role,
+    );
+  if (scales.length === 0 || !has('oil') || !has('emulsifier')) return 0;
+  const least = Math.min(...scales.map(({ divisionGrams }) => divisionGrams / 2 / weighing));
+  const whole = items.reduce((sum, item) => sum + massOf(item), 0);
+  return Math.max(...items.map((item) => (massOf(item) > 0 ? (least * whole) / massOf(item) : 0)));
 }
 
 /** Stages that are not made in this batch stand with their own masses: only their ratios count. */

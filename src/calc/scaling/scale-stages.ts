@@ -35,6 +35,8 @@ export interface ScaleInput {
   readonly loss: number;
   /** A stage of which nothing stays behind: the drink where it is put together in the bottle. */
   readonly lossless?: string | undefined;
+  /** g of a stage below which its items can't be weighed; the target is made as asked all the same. */
+  readonly leastOf?: (stage: BatchStage) => number;
 }
 
 export interface Scaled {
@@ -56,7 +58,8 @@ const unknownPart = 0.01;
  * Source    conservation of mass
  * Example   drink of 1 kg with 100 g of syrup, to 20 kg of drink, no loss -> syrup 2 kg
  */
-export function scaleStages({ stages, mixture, target, loss, lossless }: ScaleInput): Parsed<Scaled> {
+export function scaleStages(input: ScaleInput): Parsed<Scaled> {
+  const { stages, mixture, target, loss } = input;
   if (!(loss >= 0 && loss < 1))
     return refused(
       'loss-of-all',
@@ -67,10 +70,9 @@ export function scaleStages({ stages, mixture, target, loss, lossless }: ScaleIn
   if (!found.ok) return found;
   const wanted = wantedGrams(mixture.stages[found.value], target);
   if (!wanted.ok) return wanted;
-  const lossOf = ({ name }: BatchStage): number => (name === lossless ? 0 : loss);
-  const needed = neededOf(stages, mixture, { at: found.value, grams: wanted.value, lossOf });
+  const masses = massesOf(input, { at: found.value, grams: wanted.value });
   const all = stages.map((stage, place) =>
-    scaledStage(stage, mixture.stages[place], needed[place] ?? 0, lossOf(stage)),
+    scaledStage(stage, mixture.stages[place], masses[place] ?? { needed: 0, made: 0 }),
   );
   const scaled = all.filter((one): one is ScaledStage => one !== undefined);
   const last = all[found.value];
@@ -114,46 +116,47 @@ function withoutDensity({ substances }: ResolvedStage): string | undefined {
   return unknown.toSorted((one, other) => other.massFraction - one.massFraction)[0]?.name;
 }
 
-/** g wanted of each stage, from the target back to the first. */
-function neededOf(
-  stages: readonly BatchStage[],
-  mixture: Mixture,
-  target: {
-    readonly at: number;
-    readonly grams: number;
-    readonly lossOf: (stage: BatchStage) => number;
-  },
-): readonly number[] {
-  const needed = stages.map(() => 0);
-  needed[target.at] = target.grams;
+interface StageMasses {
+  readonly needed: number;
+  readonly made: number;
+}
+
+/** g wanted and made of each stage, from the target back to the first. */
+function massesOf(
+  { stages, mixture, loss, lossless, leastOf }: ScaleInput,
+  target: { readonly at: number; readonly grams: number },
+): readonly StageMasses[] {
+  const needed = stages.map((_, place) => (place === target.at ? target.grams : 0));
+  const made = stages.map(() => 0);
   const places = new Map(stages.map(({ name }, place) => [name, place]));
   for (let user = target.at; user >= 0; user -= 1) {
-    const whole = mixture.stages[user]?.massGrams ?? 0;
     const stage = stages[user];
-    if (!stage || !(whole > 0)) continue;
-    const factor = (needed[user] ?? 0) / (1 - target.lossOf(stage)) / whole;
+    const whole = mixture.stages[user]?.massGrams ?? 0;
+    const wanted = needed[user] ?? 0;
+    if (!stage || !(whole > 0) || !(wanted > 0)) continue;
+    const least = user === target.at ? 0 : (leastOf?.(stage) ?? 0);
+    const grams = Math.max(least, wanted / (1 - (stage.name === lossless ? 0 : loss)));
+    made[user] = grams;
     for (const item of stage.items) {
       const place = item.source.kind === 'stage' ? places.get(item.source.stage) : undefined;
-      if (place !== undefined) needed[place] = (needed[place] ?? 0) + factor * massOf(item);
+      if (place !== undefined) needed[place] = (needed[place] ?? 0) + (grams / whole) * massOf(item);
     }
   }
-  return needed;
+  return stages.map((_, place) => ({ needed: needed[place] ?? 0, made: made[place] ?? 0 }));
 }
 
 function scaledStage(
   stage: BatchStage,
   resolved: ResolvedStage | undefined,
-  neededGrams: number,
-  loss: number,
+  { needed, made }: StageMasses,
 ): ScaledStage | undefined {
-  if (!resolved || !(neededGrams > 0)) return undefined;
-  const exactGrams = neededGrams / (1 - loss);
-  const factor = exactGrams / resolved.massGrams;
+  if (!resolved || !(made > 0)) return undefined;
+  const factor = made / resolved.massGrams;
   return {
     stage,
     resolved,
-    neededGrams,
-    exactGrams,
+    neededGrams: needed,
+    exactGrams: made,
     factor,
     items: stage.items.map((item) => ({ item, exactGrams: massOf(item) * factor })),
   };

@@ -52,11 +52,12 @@ export function vesselFor(given: {
   );
 }
 
-/** `25 L tank` */
-export const vesselWords = ({ name, millilitres }: BatchVessel): string =>
-  [name, millilitres === undefined || name?.match(/\d/u) ? undefined : volumeWords(millilitres)]
-    .filter((word) => word !== undefined)
-    .join(', ') || 'a vessel';
+/** `tank (25 L)`; a name that says how large it is stands alone. */
+export function vesselWords({ name, millilitres }: BatchVessel): string {
+  const size = millilitres === undefined ? '' : volumeWords(millilitres);
+  if (name === undefined) return size === '' ? 'a vessel' : `a vessel of ${size}`;
+  return size === '' || /\d/u.test(name) ? name : `${name} (${size})`;
+}
 
 const volumeWords = (millilitres: number): string =>
   millilitres >= 1000 ? `${trimmedNumber(millilitres / 1000, 4)} L` : `${trimmedNumber(millilitres, 4)} mL`;
