@@ -47,7 +47,7 @@ export function isAlike(one: AlikeFact, other: AlikeFact): boolean {
 /**
  * How the beakers were meant to be made.
  *
- * Formula   for each fact, that of the beaker that agrees with most others (the first of several)
+ * Formula   for each fact, the one that most agree with; of several the commonest, then the first
  * Input     the facts of each beaker
  * Output    one fact each
  */
@@ -62,10 +62,13 @@ export function meantFacts(made: readonly Made[]): readonly AlikeFact[] {
       else kinds.set(fact.text, { fact, count: 1 });
     }
     const all = [...kinds.values()];
-    const agreeing = all.map(({ fact }) =>
-      all.reduce((sum, other) => sum + (isAlike(fact, other.fact) ? other.count : 0), 0),
-    );
-    return all[agreeing.indexOf(Math.max(...agreeing))]?.fact ?? unwritten(what);
+    const scored = all.map(({ fact, count }) => ({
+      fact,
+      count,
+      agreeing: all.reduce((sum, other) => sum + (isAlike(fact, other.fact) ? other.count : 0), 0),
+    }));
+    const [best] = scored.sort((one, other) => other.agreeing - one.agreeing || other.count - one.count);
+    return best?.fact ?? unwritten(what);
   });
 }
 
