@@ -64,7 +64,7 @@ function nextSteps({ series }: LadderToWrite, { numbered }: LadderFiles): Page {
   return [
     {
       kind: 'text',
-      text: `Made now, say the files: put "made" right in a file whose beaker is made later.`,
+      text: 'The files say that they are made now; put "made" right in the file of a beaker that is made later.',
     },
     {
       kind: 'lines',

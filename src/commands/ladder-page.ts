@@ -7,9 +7,11 @@ import type { ItemCard } from '../ledger/cards.ts';
 import type { Variation } from '../ledger/ladder-vary.ts';
 import type { Varied } from '../ledger/varied.ts';
 import type { Block, Column, Page } from '../output/view.ts';
-import type { PlannedBeaker } from './ladder-plan.ts';
+import type { LadderStart, PlannedBeaker } from './ladder-plan.ts';
 import { percent, roundingOf, smallestWeighing, valueText } from './ladder-words.ts';
 import type { LadderFiles, NumberedBeaker } from './ladder-write.ts';
+import { designWords } from './open-formula.ts';
+import { counted } from './series-words.ts';
 
 export interface LadderShown {
   readonly varied: Varied;
@@ -42,7 +44,7 @@ function filesText({ numbered, seriesFile, changes }: LadderFiles): string {
   const [first, last] = [numbered[0]?.file, numbered.at(-1)?.file];
   const trials = first === last ? first : `${first} to ${last}`;
   const isSeriesWritten = changes.some((change) => 'path' in change && change.path === seriesFile);
-  return `Files: ${trials}${isSeriesWritten ? `, and ${seriesFile}` : `; ${seriesFile} stays as it is`}.`;
+  return `Files: ${counted(numbered.length, 'trial')}, ${trials}${isSeriesWritten ? `, and ${seriesFile}` : `; ${seriesFile} stays as it is`}.`;
 }
 
 /** Which of them is the control, and which the blank. */
@@ -103,6 +105,13 @@ function roundingText({ files, variation }: LadderShown): string {
   if (!smallest) return rounding;
   const { divisionGrams } = variation.base;
   return `${rounding} Half a division (${trimmedNumber(divisionGrams / 2, 3)} g) is ${percent(smallest.error)} of the smallest weighing, ${trimmedNumber(smallest.grams, 3)} g of ${smallest.name}.`;
+}
+
+/** What is copied besides: the steps, and stages that are made after or before. */
+export function fromText({ design, trial }: LadderStart, { stage }: Variation): string {
+  const steps = stage.process.length > 0 ? ', made by the same steps' : '';
+  const others = trial.stages.filter(({ name }) => name !== stage.name).map(({ name }) => name);
+  return `${designWords(design)}${steps}${others.length > 0 ? `; ${others.join(' and ')} as there` : ''}`;
 }
 
 export const balanceText = (balance: Scale | undefined): string =>

@@ -12,6 +12,7 @@ import { resolveStages, type Sources } from '../ledger/resolve.ts';
 import { entryOf } from '../ledger/tree.ts';
 import type { Varied } from '../ledger/varied.ts';
 import { type Fault, type Problem, ProblemError } from '../problem.ts';
+import { nearestNames } from '../reference/name.ts';
 import { labelOf } from './ladder-words.ts';
 import { designWords, type OpenedDesign, resolveDesign } from './open-formula.ts';
 import type { Here } from './open-ledger.ts';
@@ -70,7 +71,19 @@ export function openVariation({ start, varied, kept }: VaryAsked): Variation {
   const divisionOf = (grams: number): number => balanceFor(scales, grams)?.divisionGrams ?? unknownDivision;
   const variation = varying({ trial, mixture, sources, varied, kept, divisionOf });
   if (variation.ok) return variation.value;
-  throw new ProblemError([atStages(start, variation.fault)]);
+  const { fault } = variation;
+  const isMissing = fault.code === 'rung-without';
+  throw new ProblemError([
+    atStages(start, isMissing ? { ...fault, hint: whatIsThere(start, varied) } : fault),
+  ]);
+}
+
+/** For what is not in the trial: the names that are near, or all. */
+function whatIsThere({ trial }: LadderStart, { text }: Varied): string {
+  const names = [...new Set(trial.stages.flatMap(({ items }) => items.map(({ name }) => name)))];
+  const near = nearestNames(text, names, 2);
+  if (near.length > 0) return `did you mean ${near.join(' or ')}?`;
+  return `add its line to the file, or vary something that is there: ${names.slice(0, 6).join(', ')}`;
 }
 
 /** At the stages of the file from which the ladder starts. */

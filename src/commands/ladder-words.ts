@@ -67,6 +67,25 @@ export function weighingCautions(
 
 export const percent = (fraction: number): string => `${trimmedNumber(fraction * 100, 2)} %`;
 
+/** Stages made before, of which more is taken than is made. */
+export function earlierCautions(
+  beakers: readonly PlannedBeaker[],
+  { base, stage }: Variation,
+): readonly string[] {
+  return stage.items.flatMap(({ name }, at) => {
+    const source = base.mixture.stages[base.stageAt]?.items[at]?.source;
+    if (source?.kind !== 'stage') return [];
+    const made = base.mixture.stages.find((one) => one.name === source.stage)?.massGrams ?? 0;
+    const most = Math.max(
+      ...beakers.map(({ rung }) => rung.mixture.stages[base.stageAt]?.items[at]?.massGrams ?? 0),
+    );
+    if (most <= made * (1 + 1e-6)) return [];
+    return [
+      `${name}: ${trimmedNumber(most, 4)} g is taken and ${trimmedNumber(made, 4)} g is made; put its amounts up in the files, or in the trial before`,
+    ];
+  });
+}
+
 /** Ratios outside these are seldom meant: emulsifier per oil 0.5 to 10 is usual (common practice, no source). */
 const usualRatios = { low: 0.1, high: 2 } as const;
 

@@ -13,6 +13,7 @@ import { newSeriesText, setBeside } from '../ledger/series-edit.ts';
 import { numberInName } from '../ledger/single-trial.ts';
 import { writtenTime } from '../ledger/typed-time.ts';
 import { fail, ProblemError } from '../problem.ts';
+import { normaliseName } from '../reference/name.ts';
 import type { Call } from './command.ts';
 import type { LadderStart, PlannedBeaker } from './ladder-plan.ts';
 import { landHere, textNow } from './land-text.ts';
@@ -57,7 +58,7 @@ export async function ladderFiles(ladder: LadderToWrite, io: Io): Promise<Ladder
   const last = Math.max(0, ...seen.names.flatMap((name) => numberInName(name) ?? []));
   const numbered = beakers.map((beaker, at): NumberedBeaker => {
     const number = last + 1 + at;
-    const title = titleOf(series.name, beaker).replaceAll(' : ', ' to ');
+    const title = titleOf(series, beaker).replaceAll(' : ', ' to ');
     return { beaker, number, file: `${trials}/${trialFileName(number, title)}` };
   });
   const seriesChanges = seriesChange(ladder, numbered, io);
@@ -77,7 +78,11 @@ export async function ladderFiles(ladder: LadderToWrite, io: Io): Promise<Ladder
   };
 }
 
-const titleOf = (series: string, { label }: PlannedBeaker): string => `${series}, ${label}`;
+/** `orange ladder, 1 : 3`; what the name of the series says already is not said again. */
+function titleOf({ name, varies }: SeriesToWrite, { label }: PlannedBeaker): string {
+  const says = normaliseName(name).includes(normaliseName(varies));
+  return `${name}, ${says ? label.replace(`${varies} `, '') : label}`;
+}
 
 const seriesFileOf = ({ card, name }: SeriesToWrite): string =>
   card?.file ?? `${seriesFolder}/${nameWords(name) || 'series'}.yaml`;
@@ -97,7 +102,7 @@ function trialText(
   const { card } = design;
   const why = whyOf[beaker.role];
   const facts: readonly Fact[] = [
-    ['title', titleOf(series.name, beaker)],
+    ['title', titleOf(series, beaker)],
     ['made', writtenTime(io.now(), here.settings.zone)],
     ...(card.kind === 'trial' ? [['from', String(card.number)] as const] : []),
     ...(why === undefined ? [] : [['why', why] as const]),

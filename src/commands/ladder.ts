@@ -9,10 +9,10 @@ import { type Call, type Outcome, optionValue } from './command.ts';
 import { controlTyped } from './ladder-control.ts';
 import { finishLadder } from './ladder-finish.ts';
 import { keptOf, makingTyped, orFail, type RungsAsked, rungsTyped, variedTyped } from './ladder-options.ts';
-import { balanceText, beakersJson, keptText, weighOutPage } from './ladder-page.ts';
+import { balanceText, beakersJson, fromText, keptText, weighOutPage } from './ladder-page.ts';
 import { balanceOf, type LadderStart, openVariation, plannedBeakers, startFrom } from './ladder-plan.ts';
 import { seriesToWrite } from './ladder-series.ts';
-import { rungCautions, weighingCautions } from './ladder-words.ts';
+import { earlierCautions, rungCautions, weighingCautions } from './ladder-words.ts';
 import type { LadderToWrite } from './ladder-write.ts';
 import { bookOf } from './ledger-book.ts';
 import { designWords, openDesign } from './open-formula.ts';
@@ -44,10 +44,11 @@ export async function runLadder(call: Call, io: Io): Promise<Outcome> {
   const ladder: LadderToWrite = { start, series, beakers };
   const cautions = [
     ...rungCautions(beakers, varied, making === 'homogenised'),
+    ...earlierCautions(beakers, variation),
     ...weighingCautions(beakers, variation, here.bench.weighing.inner),
   ];
   const facts = [
-    ['from', designWords(design)],
+    ['from', fromText(start, variation)],
     ['series', `${series.name} (${series.card ? 'added to' : 'new'})`],
     ['rungs', rungs.why],
     ['kept alike', keptText(variation, beakers)],

@@ -9,9 +9,9 @@ import { isSameName } from '../ledger/stage-name.ts';
 import { namedByBook, readVaried, type Varied } from '../ledger/varied.ts';
 import { fail } from '../problem.ts';
 import { keptOf, orFail } from './ladder-options.ts';
-import { balanceText, keptText } from './ladder-page.ts';
+import { balanceText, fromText, keptText } from './ladder-page.ts';
 import { balanceOf, openVariation, plannedBeakers, startFrom } from './ladder-plan.ts';
-import { weighingCautions } from './ladder-words.ts';
+import { earlierCautions, weighingCautions } from './ladder-words.ts';
 import type { LadderToWrite } from './ladder-write.ts';
 import { bookOf } from './ledger-book.ts';
 import type { NextAsked } from './next.ts';
@@ -54,11 +54,14 @@ export async function planNext(
       variation,
       varied,
       facts: [
-        ['from', `trial ${newest}, the newest of the series`],
+        ['from', `${fromText(start, variation)}; the newest of the series`],
         ['kept alike', keptText(variation, beakers)],
         ['balance', balanceText(balanceOf(here, variation))],
       ],
-      cautions: weighingCautions(beakers, variation, here.bench.weighing.inner),
+      cautions: [
+        ...earlierCautions(beakers, variation),
+        ...weighingCautions(beakers, variation, here.bench.weighing.inner),
+      ],
     },
   };
 }

@@ -177,7 +177,10 @@ function amountRung(work: Work, amount: Amount): Parsed<VariedRung> {
     return solved(work, masses, { asked: quantity.inner });
   }
   const typed = seen.card.items[only]?.amount;
-  if (typed?.makeUp) return noLine(work);
+  if (typed?.makeUp) {
+    const message = `${seen.stage.items[only]?.name} makes ${seen.stage.name} up (${typed.written}), so it is what is left`;
+    return refused('makes-up', message, 'vary something else, or give it an amount of its own in the trial');
+  }
   const isAlike = typed?.quantity.dimension === amount.quantity.dimension && typed.inDrink === amount.inDrink;
   const known = isAlike && typed.quantity.inner > 0;
   const masses: ReadonlyMap<number, number> = known
