@@ -1,6 +1,7 @@
 /** Times as people type them: ISO 8601 with an offset, or without one in the bench's time zone. */
 
 import { type Parsed, parsed, refused } from '../problem.ts';
+import { clockKnows, clockOffset } from './zone-clock.ts';
 
 /** Where the offset of a time zone is asked; made once a ledger. */
 export interface TimeZone {
@@ -20,27 +21,36 @@ const day = 24 * 60 * minute;
 
 /** A time zone by its IANA name; undefined where there is none of that name. */
 export function openTimeZone(name: string): TimeZone | undefined {
-  if (!isTimeZone(name)) return undefined;
+  const isClocked = clockKnows(name);
+  if (!isClocked && !isTimeZone(name)) return undefined;
   let format: Intl.DateTimeFormat | undefined;
   const exact = new Map<number, number>();
   const offsetMinutes = (epochMilliseconds: number): number => {
     const known = exact.get(epochMilliseconds);
     if (known !== undefined) return known;
-    format ??= new Intl.DateTimeFormat('en-US', {
-      timeZone: name,
-      timeZoneName: 'longOffset',
-      year: 'numeric',
-    });
-    const offset = readOffset(format.format(epochMilliseconds));
+    let offset: number;
+    if (isClocked && exact.size < fewOffsets) offset = clockOffset(name, epochMilliseconds);
+    else {
+      format ??= new Intl.DateTimeFormat('en-US', {
+        timeZone: name,
+        timeZoneName: 'longOffset',
+        year: 'numeric',
+      });
+      offset = readOffset(format.format(epochMilliseconds));
+    }
     exact.set(epochMilliseconds, offset);
     return offset;
   };
   return { name, offsetMinutes };
 }
 
+/** So many are asked of the clock before `Intl` is loaded. */
+const fewOffsets = 24;
+
 /** Whether a name is that of a time zone. */
 export function isTimeZone(name: string): boolean {
   if (!/^[A-Za-z]/u.test(name)) return false;
+  if (clockKnows(name)) return true;
   try {
     return new Intl.DateTimeFormat('en-US', { timeZone: name }).resolvedOptions().timeZone !== '';
   } catch {

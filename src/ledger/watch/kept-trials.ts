@@ -1,8 +1,8 @@
 /**
  * All trials with what looking asks of them, without reading again what did not change.
  *
- * What was read is kept in `.neckring/trials.json`: for each file its size, its times of change to the nanosecond and
- * its number on the disk, as they were before it was read. A file counts as unchanged only where all of them are the
+ * What was read is kept in `.neckring/trials.json`: for each file its size, its times of change and its
+ * number on the disk, as they were before it was read. A file counts as unchanged only where all of them are the
  * same and its last change lay well before that reading, by the disk's own clock; so a second edit in the same tick of
  * the clock, a clock set back, a checkout or a copy is never taken for what was there before. The whole is thrown away
  * where the bench (its time zone tells what a time means) or the program is another.
