@@ -21,7 +21,8 @@ const EXTRA_ORDERS = 25;
  *
  * Formula   a_n = [A psi_n(x) - psi_(n-1)(x)] / [A xi_n(x) - xi_(n-1)(x)] with A = D_n(mx)/m + n/x; b_n with A = m D_n(mx) + n/x;
  *           real parts as (|numerator|^2 - Im A)/|denominator|^2, which the Wronskian makes exact for weak absorbers.
- *           D_n by downward recursion from max(N, 1.2 |mx|) + 200, psi_n downward to sin x, chi_n upward
+ *           D_n by downward recursion from max(N, 1.2 |mx|) + 200 (+ 20 + 4 |mx| for small |mx|), psi_n downward to
+ *           sin x, chi_n upward
  * Input     size parameter x = pi d n_medium / wavelength, 0.001 to 20000; relative index m = n + ik
  * Output    a_n, b_n up to N = x + 4.05 x^(1/3) + 2, and some more
  * Source    Bohren and Huffman 1983, Absorption and Scattering of Light by Small Particles, ch. 4; length Wiscombe 1980
@@ -50,7 +51,8 @@ interface RiccatiBessel {
 function riccatiBessel(x: number, orders: number): RiccatiBessel {
   const psi = new Float64Array(orders + 1);
   const chi = new Float64Array(orders + 1);
-  let [above, here] = [0, SEED];
+  let above = 0;
+  let here = SEED;
   for (let n = orders + EXTRA_ORDERS; n >= 1; n--) {
     if (n <= orders) psi[n] = here;
     const below = ((2 * n + 1) / x) * here - above;
@@ -98,7 +100,8 @@ function fillSphere(
   const [dReal, dImaginary] = logarithmicDerivative(real * x, imaginary * x, orders);
   const square = real ** 2 + imaginary ** 2;
   for (let n = 1; n <= orders; n++) {
-    const [re, im] = [dReal[n] ?? 0, dImaginary[n] ?? 0];
+    const re = dReal[n] ?? 0;
+    const im = dImaginary[n] ?? 0;
     const inside = {
       psi: psi[n] ?? 0,
       chi: chi[n] ?? 0,
@@ -127,9 +130,10 @@ interface Functions {
 
 /** P/(P - iC), P = A psi_n - psi_(n-1), C = A chi_n - chi_(n-1). */
 function coefficient(aReal: number, aImaginary: number, { psi, chi, psiBelow, chiBelow }: Functions) {
-  const [pRe, pIm] = [aReal * psi - psiBelow, aImaginary * psi];
-  const [cRe, cIm] = [aReal * chi - chiBelow, aImaginary * chi];
-  const [dRe, dIm] = [pRe + cIm, pIm - cRe];
+  const pRe = aReal * psi - psiBelow;
+  const pIm = aImaginary * psi;
+  const dRe = pRe + aImaginary * chi;
+  const dIm = pIm - (aReal * chi - chiBelow);
   const size = dRe ** 2 + dIm ** 2;
   return { re: (pRe ** 2 + pIm ** 2 - aImaginary) / size, im: (pIm * dRe - pRe * dIm) / size };
 }
@@ -143,14 +147,19 @@ function logarithmicDerivative(
   const real = new Float64Array(orders + 1);
   const imaginary = new Float64Array(orders + 1);
   const size = zReal ** 2 + zImaginary ** 2;
-  const [inverseRe, inverseIm] = [zReal / size, -zImaginary / size];
-  let [re, im] = [0, 0];
-  for (let n = Math.ceil(Math.max(orders, 1.2 * Math.sqrt(size))) + 200; n >= 1; n--) {
+  const inverseRe = zReal / size;
+  const inverseIm = -zImaginary / size;
+  let re = 0;
+  let im = 0;
+  const reach = Math.sqrt(size);
+  const start = Math.ceil(Math.max(orders, 1.2 * reach) + Math.min(200, 20 + 4 * reach));
+  for (let n = start; n >= 1; n--) {
     if (n <= orders) {
       real[n] = re;
       imaginary[n] = im;
     }
-    const [sumRe, sumIm] = [re + n * inverseRe, im + n * inverseIm];
+    const sumRe = re + n * inverseRe;
+    const sumIm = im + n * inverseIm;
     const length = sumRe ** 2 + sumIm ** 2;
     re = n * inverseRe - sumRe / length;
     im = n * inverseIm + sumIm / length;

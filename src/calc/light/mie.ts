@@ -35,13 +35,19 @@ export function mie(sphere: {
 function efficiencies(of: MieCoefficients): MieEfficiencies {
   const { aReal, aImaginary, bReal, bImaginary } = of;
   const square = of.sizeParameter ** 2;
-  let [extinction, scattering, forward] = [0, 0, 0];
+  let extinction = 0;
+  let scattering = 0;
+  let forward = 0;
   for (let at = 0; at < aReal.length; at++) {
     const n = at + 1;
-    const [ar, ai] = [aReal[at] ?? 0, aImaginary[at] ?? 0];
-    const [br, bi] = [bReal[at] ?? 0, bImaginary[at] ?? 0];
-    const [nextAr, nextAi] = [aReal[at + 1] ?? 0, aImaginary[at + 1] ?? 0];
-    const [nextBr, nextBi] = [bReal[at + 1] ?? 0, bImaginary[at + 1] ?? 0];
+    const ar = aReal[at] ?? 0;
+    const ai = aImaginary[at] ?? 0;
+    const br = bReal[at] ?? 0;
+    const bi = bImaginary[at] ?? 0;
+    const nextAr = aReal[at + 1] ?? 0;
+    const nextAi = aImaginary[at + 1] ?? 0;
+    const nextBr = bReal[at + 1] ?? 0;
+    const nextBi = bImaginary[at + 1] ?? 0;
     extinction += (2 * n + 1) * (ar + br);
     scattering += (2 * n + 1) * (ar ** 2 + ai ** 2 + br ** 2 + bi ** 2);
     forward += ((n * (n + 2)) / (n + 1)) * (ar * nextAr + ai * nextAi + br * nextBr + bi * nextBi);
@@ -89,14 +95,20 @@ export interface MieAtAngle {
  */
 export function atAngle(of: MieCoefficients, cosine: number): MieAtAngle {
   const { aReal, aImaginary, bReal, bImaginary } = of;
-  let [oneRe, oneIm, twoRe, twoIm] = [0, 0, 0, 0];
-  let [before, here] = [0, 1];
+  let oneRe = 0;
+  let oneIm = 0;
+  let twoRe = 0;
+  let twoIm = 0;
+  let before = 0;
+  let here = 1;
   for (let at = 0; at < aReal.length; at++) {
     const n = at + 1;
     const tau = n * cosine * here - (n + 1) * before;
     const weight = (2 * n + 1) / (n * (n + 1));
-    const [ar, ai] = [aReal[at] ?? 0, aImaginary[at] ?? 0];
-    const [br, bi] = [bReal[at] ?? 0, bImaginary[at] ?? 0];
+    const ar = aReal[at] ?? 0;
+    const ai = aImaginary[at] ?? 0;
+    const br = bReal[at] ?? 0;
+    const bi = bImaginary[at] ?? 0;
     oneRe += weight * (ar * here + br * tau);
     oneIm += weight * (ai * here + bi * tau);
     twoRe += weight * (ar * tau + br * here);
