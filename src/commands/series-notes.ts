@@ -30,7 +30,6 @@ export function countRungs(rungs: readonly Rung[]): SeriesCounts {
 interface NotesOf {
   readonly series: SeriesRungs;
   readonly counts: SeriesCounts;
-  readonly estimate?: unknown;
 }
 
 /** Each needs attention; the message alone is shown on the page, as one sentence after the other. */
@@ -112,8 +111,19 @@ function allFailed(series: SeriesRungs): Problem {
 
 const planned = ({ series }: SeriesRungs): string => `neckring next "${visible(series.name)}" plans them`;
 
-function besideNotes({ control, blank }: SeriesRungs): readonly Problem[] {
+function besideNotes({ series, control, blank, leftOut }: SeriesRungs): readonly Problem[] {
+  const missing = [
+    ...(series.control !== undefined && !control ? [['control', series.control] as const] : []),
+    ...(series.blank !== undefined && !blank ? [['blank', series.blank] as const] : []),
+  ];
   return [
+    ...(leftOut.length > 0 ? [] : missing).map(([what, number]) =>
+      note(
+        `no-${what}`,
+        `the ${what}, trial ${number}, is not there`,
+        `write the number of a trial that is, or take "${what}" out of ${series.file}`,
+      ),
+    ),
     ...failedOf(control).map((words) =>
       note(
         'control-failed',

@@ -1,6 +1,6 @@
 /** What is written of a trial besides its stages: why, looks, tastes, readings, results. */
 
-import type { ObservationCard, ResultCard, TrialCard } from '../ledger/cards.ts';
+import type { MadeCard, ObservationCard, ResultCard, TrialCard } from '../ledger/cards.ts';
 import { observationsOf } from '../ledger/sample-record.ts';
 import { trialFiles } from '../ledger/single-trial.ts';
 import type { Block, Page } from '../output/view.ts';
@@ -41,7 +41,7 @@ function cameFromIt(number: number, here: Here): readonly number[] {
 }
 
 /** What was seen, tasted and measured of each sample; scores in the order of the bench's words. */
-export function observationBlocks(card: TrialCard, tastes: readonly string[], outcomes: TrialOutcomes): Page {
+export function observationBlocks(card: MadeCard, tastes: readonly string[], outcomes: TrialOutcomes): Page {
   return card.samples.flatMap((sample): readonly Block[] => {
     const seen = observationsOf(card, sample);
     if (seen.length === 0) return [];
