@@ -9,6 +9,7 @@ import { ingredientCommand } from './ingredient-command.ts';
 import { ladderCommands } from './ladder-commands.ts';
 import { ledgerCommands } from './ledger-commands.ts';
 import { lookingCommands } from './looking-commands.ts';
+import { scaleCommands } from './scale-commands.ts';
 import { seriesCommands } from './series-commands.ts';
 import { tastingCommands } from './tasting-commands.ts';
 import { useCommands } from './use-commands.ts';
@@ -24,6 +25,7 @@ export const commands: readonly CommandSpec[] = [
   ...ladderCommands,
   ...seriesCommands,
   ...batchCommands,
+  ...scaleCommands,
   ...tastingCommands,
   ingredientCommand,
 ];

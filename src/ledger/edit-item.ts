@@ -6,6 +6,7 @@ import { setScalar, waysIntoMap } from './edit-map.ts';
 import type { Page } from './edit-page.ts';
 import { flowPair } from './fact-text.ts';
 import { type MapNode, nodeAt } from './tree.ts';
+import { keyText, quotedText } from './yaml-text.ts';
 
 /** In the order in which they are written. */
 const itemFacts = ['weighed', 'lot', 'role', 'note'] as const;
@@ -71,4 +72,23 @@ export const setItemAmount =
     if ('message' in item) return item;
     const key = item.map.entries[item.name]?.key.text ?? '';
     return setScalar([...item.path, key], amount)(page);
+  };
+
+/** Replaces the name of an item; its amount and what stands under it stay. */
+export const renameItem =
+  (stagePath: Path, index: number, name: string): Change =>
+  (page): Proposal | Refusal => {
+    const item = findItem(page, stagePath, index);
+    if ('message' in item) return item;
+    const pair = item.map.entries[item.name];
+    if (!pair) return refuse('no-such-item', `item ${index + 1} has no name`, 'write it as `- name: amount`');
+    const { start, end } = pair.key;
+    return {
+      ways: [keyText(name), quotedText(name)].map((text) => ({ start, end, text })),
+      expected: changedAt(plainPage(page), item.path, (old) =>
+        typeof old === 'object' && 'map' in old
+          ? { map: old.map.map(([key, value], at) => [at === item.name ? name : key, value]) }
+          : old,
+      ),
+    };
   };
