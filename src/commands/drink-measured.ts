@@ -12,7 +12,7 @@ import {
 import type { DrinkConditions } from '../calc/drink/stage-figures.ts';
 import type { Mixture } from '../calc/mixture/picture.ts';
 import { numberText, trimmedNumber } from '../calc/number-text.ts';
-import type { TrialCard } from '../ledger/cards.ts';
+import type { BatchCard, MadeCard, TrialCard } from '../ledger/cards.ts';
 import { drinkObservations, volumesOf } from '../ledger/drink-conditions.ts';
 import { type ItemPlace, ingredientPlaces, mixtureWith } from '../ledger/item-moves.ts';
 import type { Sources } from '../ledger/resolve.ts';
@@ -33,7 +33,7 @@ export interface MeasuredDrink {
 }
 
 /** The newest reading of each kind of any sample of the drink. */
-function readingsOf(card: TrialCard): Readings {
+export function readingsOf(card: MadeCard): Readings {
   const seen = drinkObservations(card);
   const ph = seen.findLast((one) => one.ph !== undefined)?.ph;
   const acid = seen.findLast((one) => one.acid)?.acid;
@@ -50,7 +50,7 @@ function readingsOf(card: TrialCard): Readings {
 }
 
 export interface MeasuredFrom {
-  readonly card: TrialCard;
+  readonly card: TrialCard | BatchCard;
   readonly mixture: Mixture;
   readonly sources: Sources;
   readonly conditions: DrinkConditions;
@@ -79,7 +79,8 @@ export function measuredDrink(from: MeasuredFrom): MeasuredDrink | undefined {
   return { compared, slips: slips.sort((left, right) => size(left) - size(right)) };
 }
 
-function shownBy(mixture: Mixture, conditions: DrinkConditions): Readings | undefined {
+/** What the drink of a mixture is reckoned to show. */
+export function shownBy(mixture: Mixture, conditions: DrinkConditions): Readings | undefined {
   const drink = finishedDrink(mixture, conditions);
   return drink.ok ? expectedReadings(drink.value) : undefined;
 }
@@ -120,7 +121,7 @@ export function measuredBlocks(measured: MeasuredDrink | undefined): Page {
         one.computed === undefined ? 'measured only' : one.agrees ? 'agrees' : 'DIFFERS',
       ]),
     },
-    ...slipWords(measured).map((text) => ({ kind: 'text', text }) as const),
+    ...slipSentences(measured).map((text) => ({ kind: 'text', text }) as const),
   ];
 }
 
@@ -129,7 +130,8 @@ function figureText(reading: ReadingName, value: number): string {
   return units[reading] === '' ? text : `${text} ${units[reading]}`;
 }
 
-function slipWords({ compared, slips }: MeasuredDrink): readonly string[] {
+/** What one slip would explain a difference, in a sentence; none where all agrees. */
+export function slipSentences({ compared, slips }: MeasuredDrink): readonly string[] {
   if (compared.every(({ agrees }) => agrees)) return [];
   const [first, ...others] = slips;
   if (!first)

@@ -17,7 +17,9 @@ import { readLookTime } from './look-time.ts';
 import { isReading, measuredNow } from './measured-of.ts';
 import { factOf, optionProblem } from './observation-facts.ts';
 import { observedFacts } from './observation-options.ts';
-import { type Here, type OpenedTrial, openHere, openTrialNamed } from './open-ledger.ts';
+import { observeBatch } from './observe-batch.ts';
+import { isBatch, openMade } from './open-batch.ts';
+import { type Here, type OpenedTrial, openHere } from './open-ledger.ts';
 import { dropPhoto, findPhoto, type Photo, photoNote, takePhoto } from './photo.ts';
 
 /** What was seen, ready to be written. */
@@ -29,7 +31,9 @@ interface Seen {
 
 export async function runObserve(call: Call, io: Io): Promise<Outcome> {
   const here = await openHere(io);
-  const trial = await openTrialNamed(here, io, call.words[0] ?? '');
+  const made = await openMade(here, io, call.words[0] ?? '');
+  if (isBatch(made)) return observeBatch(call, io, here, made);
+  const trial = made;
   const seen = await withArithmetic(() => seenIn(call, trial.card, here, io));
   const photo = await photoOf({ call, io, here, trial, seen });
   const written = await writeSeen({ call, io, here, trial, seen, photo });

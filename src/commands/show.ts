@@ -9,8 +9,10 @@ import type { Call, Outcome } from './command.ts';
 import { measuredBlocks, measuredJson } from './drink-measured.ts';
 import { bookOf } from './ledger-book.ts';
 import { measuredOf } from './measured-of.ts';
-import { type Here, type OpenedTrial, openHere, openTrialNamed } from './open-ledger.ts';
+import { isBatch, openMade } from './open-batch.ts';
+import { type Here, type OpenedTrial, openHere } from './open-ledger.ts';
 import { outcomeJson } from './outcome-words.ts';
+import { showBatch } from './show-batch.ts';
 import { mixtureJson, trialJson } from './show-json.ts';
 import { headBlocks, observationBlocks, resultBlocks } from './show-record.ts';
 import { drinkBlocks, stageBlocks } from './show-stages.ts';
@@ -21,7 +23,9 @@ import { pictureOf } from './trial-picture.ts';
 
 export async function runShow(call: Call, io: Io): Promise<Outcome> {
   const here = await openHere(io);
-  const trial = await openTrialNamed(here, io, call.words[0] ?? '');
+  const made = await openMade(here, io, call.words[0] ?? '');
+  if (isBatch(made)) return showBatch(here, io, made);
+  const trial = made;
   const { mixture, book, problems } = await mixtureOf(here, trial);
   const { card } = trial;
   const around = book ? await trialCautions(here, trial, { book, mixture }) : undefined;

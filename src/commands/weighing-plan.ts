@@ -28,7 +28,7 @@ export const scalesOf = (bench: BenchCard): readonly Scale[] =>
 
 /** All additions of the stages, or of one stage. */
 export function additionsOf(
-  card: TrialCard,
+  card: Pick<TrialCard, 'stages' | 'number'>,
   mixture: Mixture,
   bench: BenchCard,
   stageName: string | undefined,
@@ -49,7 +49,7 @@ export function additionsOf(
   });
 }
 
-function stageNamed(card: TrialCard, typed: string): StageCard {
+function stageNamed(card: Pick<TrialCard, 'stages' | 'number'>, typed: string): StageCard {
   const names = card.stages.map((one) => one.name);
   return (
     card.stages.find((one) => isSameName(one.name, typed)) ??

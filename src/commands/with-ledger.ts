@@ -1,8 +1,9 @@
 /** All that is loaded only where a ledger is opened: the commands on it, and what quick commands ask of it. */
 
+export { runBatch } from './batch.ts';
 export { runCheck } from './check.ts';
+export { runCorrect } from './correct.ts';
 export { runDilute } from './dilute.ts';
-export { runDrink } from './drink.ts';
 export { runDropper } from './dropper.ts';
 export { runInit } from './init.ts';
 export { openLedgerBook } from './ledger-book.ts';

@@ -1,0 +1,194 @@
+/** What to add to a tank, as a page and as JSON. */
+
+import type { Measured } from '../calc/correction/measured-tank.ts';
+import type { Addition, Mend } from '../calc/correction/mend.ts';
+import type { TankReadings } from '../calc/correction/tank.ts';
+import { numberText, trimmedNumber } from '../calc/number-text.ts';
+import { massWords } from '../calc/parts-words.ts';
+import { asShown } from '../calc/weighing/balance.ts';
+import { type Envelope, envelope } from '../output/answer-json.ts';
+import { closingCaution } from '../output/answer-page.ts';
+import type { Block, Page } from '../output/view.ts';
+import type { Problem } from '../problem.ts';
+import { measuredTolerances } from '../reference/aim-tolerances.ts';
+import { type MeasuredDrink, measuredJson, slipSentences } from './drink-measured.ts';
+
+export interface Corrected {
+  readonly made: string;
+  readonly stage: string;
+  readonly read: Measured;
+  readonly aim: TankReadings;
+  readonly now: TankReadings;
+  readonly massGrams: number;
+  /** g/mL, as planned. */
+  readonly density: number;
+  /** Nearer to the aim than the readings can tell. */
+  readonly isWithin: boolean;
+  readonly full: Mend;
+  readonly short: Mend;
+  readonly after: TankReadings;
+  readonly afterShort: TankReadings;
+  /** What is off its planned share after the short mend. */
+  readonly thinned: readonly { readonly name: string; readonly change: number }[];
+  readonly explained: MeasuredDrink | undefined;
+  /** Divisions of the balances, g. */
+  readonly divisions: readonly number[];
+  readonly refusal: string | undefined;
+}
+
+export function correctPage(corrected: Corrected, isExplained: boolean): Page {
+  const { made, stage, massGrams, isWithin, refusal, full, explained } = corrected;
+  return [
+    { kind: 'heading', text: `${made}, ${stage}: ${massWords(massGrams)} in the tank` },
+    readingsTable(corrected),
+    ...(explained ? slipSentences(explained).map((text): Block => ({ kind: 'text', text })) : []),
+    ...(isWithin
+      ? [
+          {
+            kind: 'text',
+            text: 'It is as near to the aim as a refractometer and a titration can tell. Nothing is to be added.',
+          } as const,
+        ]
+      : mendBlocks(corrected)),
+    ...(refusal === undefined ? [] : [{ kind: 'text', text: refusal, tone: 'warn' } as const]),
+    ...(isExplained ? explainBlocks(full) : []),
+    { kind: 'text', text: closingCaution, tone: 'faint' },
+  ];
+}
+
+function readingsTable({ read, aim, after, isWithin }: Corrected): Block {
+  const row = (label: string, measured: string, is: string, then: string): readonly string[] =>
+    isWithin ? [label, measured, is] : [label, measured, is, then];
+  return {
+    kind: 'table',
+    columns: [
+      { head: '', align: 'left' },
+      { head: 'measured', align: 'point' },
+      { head: 'aim', align: 'point' },
+      ...(isWithin ? [] : [{ head: 'afterwards', align: 'point' } as const]),
+    ],
+    rows: [
+      row(
+        'Brix',
+        read.brix === undefined ? '-' : numberText(read.brix, 3),
+        numberText(aim.brix, 3),
+        numberText(after.brix, 3),
+      ),
+      row(
+        'acid as citric',
+        read.acid === undefined ? '-' : `${numberText(read.acid, 3)} g/L`,
+        `${numberText(aim.acid, 3)} g/L`,
+        `${numberText(after.acid, 3)} g/L`,
+      ),
+      ...(aim.ph === undefined
+        ? []
+        : [row('pH, reckoned', '-', aim.ph.toFixed(2), after.ph?.toFixed(2) ?? '-')]),
+    ],
+  };
+}
+
+function mendBlocks(corrected: Corrected): Page {
+  const { full, short, thinned, massGrams, afterShort, divisions } = corrected;
+  const isShortEnough = full.additions.length === short.additions.length;
+  const off = thinned.filter(({ change }) => Math.abs(change) > WORTH_A_WORD);
+  return [
+    { kind: 'heading', text: 'Add, and everything is as planned' },
+    additionsTable(full.additions, divisions),
+    {
+      kind: 'text',
+      text: `Then there are ${massWords(massGrams * full.growth)}, ${trimmedNumber((full.growth - 1) * 100, 2)} % more.`,
+    },
+    ...(isShortEnough
+      ? []
+      : [
+          { kind: 'heading', text: 'Or sugar, acid and water alone' } as const,
+          additionsTable(short.additions, divisions),
+          {
+            kind: 'text',
+            text: `Brix ${numberText(afterShort.brix, 3)}, acid ${numberText(afterShort.acid, 3)} g/L${afterShort.ph === undefined ? '' : `, pH ${afterShort.ph.toFixed(2)}`}; ${thinWords(off)}.`,
+          } as const,
+        ]),
+  ];
+}
+
+const WORTH_A_WORD = 1e-3;
+
+const thinWords = (off: Corrected['thinned']): string =>
+  off.length === 0
+    ? 'the rest stays as planned'
+    : off
+        .map(
+          ({ name, change }) =>
+            `${name} ${trimmedNumber(Math.abs(change) * 100, 2)} % ${change < 0 ? 'under' : 'over'}`,
+        )
+        .join(', ');
+
+function additionsTable(additions: readonly Addition[], divisions: readonly number[]): Block {
+  return {
+    kind: 'table',
+    columns: [
+      { head: '', align: 'left' },
+      { head: '', align: 'point' },
+    ],
+    rows: additions.map(({ name, addGrams }) => [name, `${massOn(addGrams, divisions)} g`]),
+  };
+}
+
+/** To the finest division of the bench that leaves three digits. */
+function massOn(grams: number, divisions: readonly number[]): string {
+  const fitting = divisions.toSorted((one, other) => other - one).find((one) => grams >= 100 * one);
+  return asShown(grams, fitting ?? Math.min(0.01, ...divisions));
+}
+
+function explainBlocks(full: Mend): Page {
+  return [
+    { kind: 'heading', text: 'Working' },
+    {
+      kind: 'lines',
+      lines: [
+        '  sugar, acid and water are moved until the tank shows what was read;',
+        '  the rest is taken as it was written down',
+        '  k = largest of present / planned;  add = k x planned - present',
+        `  afterwards over now: ${trimmedNumber(full.growth, 6)}`,
+        `  allowed for a reading: ${measuredTolerances.brix.words}; ${measuredTolerances.acid.words}`,
+        '  source: conservation of mass; tolerances: common practice, no source',
+      ],
+    },
+  ];
+}
+
+const leaf = (value: number | null | undefined, unit: string) => ({ value: value ?? null, unit });
+
+const additionJson = ({ name, addGrams }: Addition) => ({ ingredient: name, mass: leaf(addGrams, 'g') });
+
+const readingJson = ({ brix, acid, ph, densityGramsPerMillilitre }: TankReadings) => ({
+  brix: leaf(brix, ''),
+  acid: leaf(acid, 'g/L'),
+  ph: leaf(ph, ''),
+  density: leaf(densityGramsPerMillilitre, 'g/mL'),
+});
+
+export function correctEnvelope(corrected: Corrected, problems: readonly Problem[]): Envelope {
+  const { made, stage, read, massGrams, full, short, thinned, explained, refusal } = corrected;
+  return envelope({
+    schema: 'correct@1',
+    given: { of: made, brix: leaf(read.brix, ''), acid: leaf(read.acid, 'g/L'), tank: leaf(massGrams, 'g') },
+    found: {
+      stage,
+      additions: full.additions.map(additionJson),
+      mendable: refusal === undefined,
+      ...(refusal === undefined ? {} : { why: refusal }),
+      aim: readingJson(corrected.aim),
+      after: readingJson(corrected.after),
+      massAfter: leaf(massGrams * full.growth, 'g'),
+      sugarAcidWaterOnly: short.additions.map(additionJson),
+      afterSugarAcidWater: readingJson(corrected.afterShort),
+      offAfterSugarAcidWater: thinned.map(({ name, change }) => ({
+        ingredient: name,
+        change: leaf(change, ''),
+      })),
+      ...measuredJson(explained),
+    },
+    problems,
+  });
+}
