@@ -25,6 +25,8 @@ export interface FieldData {
   readonly required: boolean;
   /** True where the value is an amount, so that `--batch 50 g` may be typed without quotes. */
   readonly isAmount: boolean;
+  /** Typed alone, without a value. */
+  readonly isFlag?: boolean;
   /** Typed without an option name, as the words after the command. */
   readonly positional: boolean;
 }

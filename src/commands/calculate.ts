@@ -35,7 +35,8 @@ export async function runCalculator(calculator: Calculator, call: Call, io: Io):
 function typedInputs(calculator: Calculator, call: Call): Readonly<Record<string, readonly string[]>> {
   const typed: Record<string, readonly string[]> = {};
   for (const [key, field] of Object.entries(calculator.fields)) {
-    const texts = field.positional ? call.words : call.values[optionName(key)];
+    const flag = call.flags.has(optionName(key)) ? ['yes'] : undefined;
+    const texts = field.positional ? call.words : (call.values[optionName(key)] ?? flag);
     if (texts && texts.length > 0) typed[key] = texts;
   }
   return typed;

@@ -10,7 +10,7 @@ export function calculatorCommand(calculator: Calculator): CommandSpec {
     .map(([key, field]) => ({
       name: optionName(key),
       help: field.help,
-      placeholder: field.placeholder,
+      ...(field.isFlag ? {} : { placeholder: field.placeholder }),
       many: field.many,
       isAmount: field.isAmount,
     }));
