@@ -29,8 +29,11 @@ export function swapPage(report: SwapReport, explain: boolean): Page {
   const rows = report.before.flatMap((figure, at) => {
     const after = report.after[at];
     if (!after || (figure.value === undefined && after.value === undefined)) return [];
-    return [[figure.label, figure.text, after.text, after.text === figure.text ? 'same' : 'changes']];
+    return after.text === figure.text ? [] : [[figure.label, figure.text, after.text]];
   });
+  const same = report.before.filter(
+    (figure, at) => figure.value !== undefined && report.after[at]?.text === figure.text,
+  );
   return [
     {
       kind: 'heading',
@@ -61,9 +64,16 @@ export function swapPage(report: SwapReport, explain: boolean): Page {
               { head: '', align: 'left' },
               { head: 'before', align: 'point' },
               { head: 'after', align: 'point' },
-              { head: '', align: 'left' },
             ],
             rows,
+          },
+        ] as const)
+      : []),
+    ...(same.length > 0
+      ? ([
+          {
+            kind: 'text',
+            text: `What stays: ${same.map(({ label, text }) => `${label} ${text}`).join(', ')}.`,
           },
         ] as const)
       : []),
