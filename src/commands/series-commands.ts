@@ -13,6 +13,12 @@ export const seriesCommands: readonly CommandSpec[] = [
     options: [
       { name: 'against', placeholder: 'SERIES', help: 'another series, to compare the two breaks' },
       {
+        name: 'head',
+        placeholder: 'RANGE',
+        help: 'of a series over antifoam: the wanted head, such as "5 to 15 mm"',
+        isAmount: true,
+      },
+      {
         name: 'explain',
         help: 'show what is believed before the first beaker, the formulas and the sources',
       },

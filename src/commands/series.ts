@@ -3,6 +3,7 @@
 import type { BreakPoint } from '../calc/ladder/break-point.ts';
 import type { Io } from '../io.ts';
 import type { SeriesCard } from '../ledger/cards.ts';
+import { isFoamSeries, notedHeads } from '../ledger/head-pours.ts';
 import type { SeriesRungs } from '../ledger/rungs.ts';
 import { envelope } from '../output/answer-json.ts';
 import type { Block, Page } from '../output/view.ts';
@@ -34,7 +35,26 @@ export async function runSeries(call: Call, io: Io): Promise<Outcome> {
   const read = await readSeries(here, io, name);
   const compared =
     against === undefined ? undefined : compareSeries(read, await readSeries(here, io, against));
-  return outcomeOfSeries({ call, here, read, compared, width: io.columns });
+  const foam = await readFoam(call, here, read.series);
+  return outcomeOfSeries({ call, here, read, compared, foam, width: io.columns });
+}
+
+/** Heads over the dose of an antifoam; loaded only where they are what is asked. */
+async function readFoam(call: Call, { bench }: Here, series: SeriesRungs): Promise<ShownFoam | undefined> {
+  const head = optionValue(call, 'head');
+  if (!isFoamSeries(series)) {
+    if (head === undefined) return undefined;
+    return fail('not-foam', '--head is for a series over antifoam', 'leave it out, or vary the antifoam');
+  }
+  const { foamBlocks, foamJson, readHeadBand } = await import('./series-foam.ts');
+  const of = { series, bench, band: head === undefined ? undefined : readHeadBand(head) };
+  return { page: foamBlocks(of), json: foamJson(of), hasHeads: notedHeads(series).length > 0 };
+}
+
+interface ShownFoam {
+  readonly page: Page;
+  readonly json: Readonly<Record<string, unknown>>;
+  readonly hasHeads: boolean;
 }
 
 export interface ReadSeries {
@@ -56,12 +76,14 @@ interface Shown {
   readonly here: Here;
   readonly read: ReadSeries;
   readonly compared: SeriesCompared | undefined;
+  readonly foam: ShownFoam | undefined;
   readonly width: number;
 }
 
 function outcomeOfSeries(shown: Shown): Outcome {
-  const { call, here, read, compared } = shown;
-  const { series, counts, estimate, notes } = read;
+  const { call, here, read, compared, foam } = shown;
+  const { series, counts, estimate } = read;
+  const notes = notesOf(shown);
   const isWindow = series.shape === 'window' && series.scales.length === 1;
   const explain = call.flags.has('explain') && estimate !== undefined;
   const isWrong = series.problems.some(({ severity }) => severity === 'error');
@@ -82,7 +104,11 @@ function outcomeOfSeries(shown: Shown): Outcome {
         series: series.series.name,
         ...(compared ? { against: compared.other.series.series.name } : {}),
       },
-      found: { ...found, ...(compared ? { against: compared.json } : {}) },
+      found: {
+        ...found,
+        ...(compared ? { against: compared.json } : {}),
+        ...(foam ? { foam: foam.json } : {}),
+      },
       sources: estimate ? explainSources(series) : [],
       problems: [...series.problems, ...notes, ...(compared?.problems ?? [])],
     }),
@@ -90,17 +116,25 @@ function outcomeOfSeries(shown: Shown): Outcome {
   };
 }
 
-function seriesPage({ here, read, compared, width }: Shown): Page {
-  const { series, counts, estimate, notes } = read;
+/** Where heads were measured, looks are not what the series waits for. */
+const notesOf = ({ read, foam }: Shown): readonly Problem[] =>
+  foam?.hasHeads
+    ? read.notes.filter(({ code }) => !['no-outcome', 'all-held', 'all-failed'].includes(code))
+    : read.notes;
+
+function seriesPage(shown: Shown): Page {
+  const { here, read, compared, foam, width } = shown;
+  const { series, counts, estimate } = read;
   const { bench } = here;
   return [
     ...headBlocks(series, counts),
-    ...noteBlocks([...notes, ...(compared?.problems ?? [])]),
+    ...noteBlocks([...notesOf(shown), ...(compared?.problems ?? [])]),
     ...alikeBlocks(series),
     ...rungBlocks(series, bench.tastes, width),
     ...(series.scales.length > 1 ? gridBlocks(series) : []),
     ...(series.scales.length === 1 && series.shape === 'window' ? windowBlocks(series) : []),
     ...(estimate && estimate.side !== 'none' ? edgeBlocks({ series, estimate, bench, width }) : []),
+    ...(foam?.page ?? []),
     ...(compared ? againstBlocks(compared) : []),
     ...decisionBlocks(series.series, series),
   ];

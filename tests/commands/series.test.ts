@@ -189,6 +189,8 @@ describe('series that say little yet', () => {
     expect(out).toContain('the control (trial 3) failed between day 1 and day 3 (hazy); something besides');
     expect(out).toContain('the blank (trial 4) failed between day 1 and day 3 (hazy): what is seen there');
     expect(out).toContain('3 beakers: 1 held, 2 failed');
+    const missing = await only([held(1, 1), failed(2, 3)], `${ladderText}control: 9\n`);
+    expect(missing.out).toContain('the control, trial 9, is not there');
   });
 });
 
@@ -293,6 +295,31 @@ describe('windows, grids, two series', () => {
       'they vary different things: oil per emulsifier and propylene glycol',
     );
     expect((await series(folder, 'ladder', '--against', 'ladder')).out).toContain('another one only');
+  });
+});
+
+describe('heads over antifoam', () => {
+  it('stand under the rungs; looks are then not waited for', async () => {
+    const rungs = [0, 5, 10].map((dose, at) => ({
+      trial: at + 1,
+      looks: {},
+      items: [`antifoam emulsion: ${dose} ppm`, 'water: to 1000 g'],
+      observations: `  - at: 2026-03-03T10:00+00:00\n    head: ${40 - 3 * dose} mm\n`,
+    }));
+    const folder = await seriesLedger(rungs, 'series: ladder\nvaries: antifoam\n');
+    const { code, out } = await series(folder, 'ladder', '--head', '5 to 15 mm');
+    expect(code).toBe(0);
+    expect(out).toContain('The smallest dose tried with a head in the band is 10.0 ppm');
+    expect(out).not.toContain('no outcome yet');
+    expect(record(await found(['series', 'ladder'], { folder }))['foam']).toMatchObject({
+      doses: [{}, {}, {}],
+    });
+  });
+
+  it('a head is not asked of a series over something else', async () => {
+    const { code, err } = await series(await exampleLedger(), 'orange ladder', '--head', '5 to 15 mm');
+    expect(code).toBe(2);
+    expect(err).toContain('--head is for a series over antifoam');
   });
 });
 
