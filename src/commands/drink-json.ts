@@ -1,9 +1,11 @@
 /** The finished drink as JSON: every key with its one unit. */
 
 import type { JudgedAim } from '../calc/drink/aims.ts';
+import { alcoholByVolume } from '../calc/drink/alcohol.ts';
 import type { FinishedDrink } from '../calc/drink/finished-drink.ts';
 import type { LabelLine } from '../calc/drink/label.ts';
 import type { StageFigures } from '../calc/drink/stage-figures.ts';
+import type { ResolvedStage } from '../calc/mixture/picture.ts';
 import { molarMass } from '../calc/solution/molar-mass.ts';
 import { gramsPerMole } from '../calc/solution/substance.ts';
 import { type AimReport, moverWords } from '../ledger/check-aims.ts';
@@ -48,14 +50,8 @@ export function drinkJson({ drink, aims, label }: DrinkParts): Readonly<Record<s
     sugar: leaf(nutrition.sugarGrams, 'g/100 mL'),
     sodium: leaf(nutrition.sodiumMilligrams, 'mg/100 mL'),
     acids: acidsJson(drink),
-    substances: drink.stage.substances
-      .filter(({ massGrams }) => massGrams > 0)
-      .map((one) => ({
-        substance: one.name,
-        role: one.role,
-        massFraction: leaf(one.massFraction, ''),
-        gramsPerLitre: leaf(one.gramsPerLitre, 'g/L'),
-      })),
+    alcohol: leaf(alcoholByVolume(drink.stage) * 100, '% v/v'),
+    substances: substancesJson(drink.stage),
     aims: aims.map(aimJson),
     stages: drink.stages.map(stageJson),
     label: label.map(({ ingredient, eNumber, massFraction }) => ({
@@ -65,6 +61,16 @@ export function drinkJson({ drink, aims, label }: DrinkParts): Readonly<Record<s
     })),
   };
 }
+
+const substancesJson = ({ substances }: ResolvedStage): readonly object[] =>
+  substances
+    .filter(({ massGrams }) => massGrams > 0)
+    .map((one) => ({
+      substance: one.name,
+      role: one.role,
+      massFraction: leaf(one.massFraction, ''),
+      gramsPerLitre: leaf(one.gramsPerLitre, 'g/L'),
+    }));
 
 /** Each acid with the share that has all its protons, salts counted as their acid. */
 function acidsJson({ acidity, solution }: FinishedDrink): readonly object[] {
@@ -114,5 +120,6 @@ function stageJson({ stage, brix, acidity, hasAcids, waterActivity, leftOut }: S
     waterActivity: leaf(waterActivity.ok ? waterActivity.value.waterActivity : undefined, ''),
     leftOut,
     shareInDrink: leaf(stage.shareInDrink, ''),
+    substances: substancesJson(stage),
   };
 }

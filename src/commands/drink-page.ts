@@ -1,16 +1,18 @@
 /** The finished drink as a page that fits a screen. */
 
+import type { Citation } from '../calc/answer.ts';
 import { aimFigure, aimRangeText, aimWords } from '../calc/drink/aims.ts';
 import type { FinishedDrink } from '../calc/drink/finished-drink.ts';
 import type { LabelLine } from '../calc/drink/label.ts';
-import { drinkCitations, drinkWorking } from '../calc/drink/working-lines.ts';
+import { drinkWorking } from '../calc/drink/working-lines.ts';
+import type { Mixture, ResolvedStage } from '../calc/mixture/picture.ts';
 import { numberText, trimmedNumber } from '../calc/number-text.ts';
 import { type AimReport, moverWords } from '../ledger/check-aims.ts';
 import { partsText } from '../output/leaf-text.ts';
 import type { Block, Column, Page } from '../output/view.ts';
-import type { Source } from '../reference/sources.ts';
+import { visible } from '../output/visible.ts';
+import { bottleLine, type WarmedBottle } from './drink-bottle.ts';
 import { type FigureLine, figureLines, nutritionLines } from './drink-words.ts';
-import { sourceWords } from './worded-sources.ts';
 
 const column = (head: string, align: Column['align']): Column => ({ head, align });
 
@@ -21,7 +23,7 @@ const linesTable = (lines: readonly FigureLine[]): Block => ({
 });
 
 /** `orange cardamom: 1.035 kg in 1 L at 20 C` */
-export function figureBlocks(drink: FinishedDrink, title: string): Page {
+export function figureBlocks(drink: FinishedDrink, title: string, bottle?: WarmedBottle): Page {
   const { stage, litres, conditions } = drink;
   const celsius = trimmedNumber(conditions.temperatureKelvin - 273.15, 4);
   return [
@@ -29,7 +31,7 @@ export function figureBlocks(drink: FinishedDrink, title: string): Page {
       kind: 'heading',
       text: `${title}: the finished drink, ${massText(stage.massGrams)} in ${volumeText(litres)} at ${celsius} C`,
     },
-    linesTable(figureLines(drink)),
+    linesTable([...figureLines(drink), ...(bottle ? [bottleLine(bottle)] : [])]),
   ];
 }
 
@@ -49,12 +51,14 @@ export function aimBlocks(reports: readonly AimReport[]): Page {
     {
       kind: 'table',
       columns: [column('', 'left'), column('comes to', 'point'), column('aim', 'left'), column('', 'left')],
-      rows: reports.map(({ card, judged }) => [
-        aimWords(judged.name),
-        judged.value === undefined ? '-' : aimFigure(judged, judged.value),
-        judged.tolerance === undefined ? card.written : `${card.written} (${aimRangeText(judged)})`,
-        stateWords(judged),
-      ]),
+      rows: reports
+        .filter(({ judged }) => judged.state !== 'given')
+        .map(({ card, judged }) => [
+          aimWords(judged.name),
+          judged.value === undefined ? '-' : aimFigure(judged, judged.value),
+          judged.tolerance === undefined ? card.written : `${card.written} (${aimRangeText(judged)})`,
+          stateWords(judged),
+        ]),
     },
     ...(moved.length > 0 ? [{ kind: 'notes', mark: '-', notes: moved } as const] : []),
   ];
@@ -120,7 +124,52 @@ export function labelBlocks(drink: FinishedDrink, lines: readonly LabelLine[], t
   ];
 }
 
-export function explainBlocks(drink: FinishedDrink, sources: Readonly<Record<string, Source>>): Page {
+/** What every substance comes to, heaviest first. */
+export function substancesBlocks({ drink }: Mixture): Page {
+  return drink ? substancesOf(drink, 'In the finished drink, as dosed') : [];
+}
+
+/** The same of every stage, and what its volume rests on. */
+export const allStagesBlocks = ({ stages }: Mixture): Page =>
+  stages.flatMap((stage): Page => {
+    const { densityFrom } = stage;
+    const note = densityFrom.measured ? [] : [faint(`Volume by ${densityFrom.words}.`)];
+    return [...substancesOf(stage, `In the ${stage.name}`), ...note];
+  });
+
+const faint = (text: string): Block => ({ kind: 'text', text, tone: 'faint' });
+
+function substancesOf(stage: ResolvedStage, heading: string): Page {
+  const shown = stage.substances.filter(({ role, massGrams }) => role !== 'water' && massGrams > 0);
+  return [
+    { kind: 'heading', text: heading },
+    {
+      kind: 'table',
+      columns: [
+        column('', 'left'),
+        column('role', 'left'),
+        column('per litre', 'point'),
+        column('by mass', 'point'),
+      ],
+      rows: [...shown]
+        .sort((left, right) => right.massGrams - left.massGrams)
+        .map(({ name, role, gramsPerLitre, massFraction }) => [
+          visible(name),
+          role,
+          perLitre(gramsPerLitre),
+          partsText(massFraction),
+        ]),
+    },
+  ];
+}
+
+function perLitre(gramsPerLitre: number): string {
+  if (gramsPerLitre >= 1) return `${numberText(gramsPerLitre, 4)} g/L`;
+  if (gramsPerLitre >= 1e-3) return `${numberText(gramsPerLitre * 1e3, 4)} mg/L`;
+  return `${numberText(gramsPerLitre * 1e6, 4)} ug/L`;
+}
+
+export function explainBlocks(drink: FinishedDrink, sources: readonly Citation[]): Page {
   return [
     { kind: 'heading', text: 'Working' },
     {
@@ -132,9 +181,7 @@ export function explainBlocks(drink: FinishedDrink, sources: Readonly<Record<str
     {
       kind: 'notes',
       mark: ' -',
-      notes: drinkCitations(drink).map(
-        (one) => `${one.for}: ${sourceWords(one.source, sources)}${one.fromMemory ? ' (from memory)' : ''}`,
-      ),
+      notes: sources.map((one) => `${one.for}: ${one.source}${one.fromMemory ? ' (from memory)' : ''}`),
     },
   ];
 }

@@ -1,14 +1,22 @@
 /** The figures of a drink as lines: what it is, how much, and how far to trust it. */
 
+import { alcoholByVolume } from '../calc/drink/alcohol.ts';
 import type { FinishedDrink } from '../calc/drink/finished-drink.ts';
 import { numberText, trimmedNumber } from '../calc/number-text.ts';
 import { carbonationAtVolumes } from '../calc/solution/carbonation.ts';
+import { gramsPerMole } from '../calc/solution/substance.ts';
 
 export type FigureLine = readonly [label: string, value: string, note: string];
 
 /** Notes are short: three columns stand in 80. */
 export function figureLines(drink: FinishedDrink): readonly FigureLine[] {
-  return [...acidLines(drink), ...sugarLines(drink), ...otherLines(drink), ...nutritionLines(drink)];
+  return [
+    ...acidLines(drink),
+    ...preservedLines(drink),
+    ...sugarLines(drink),
+    ...otherLines(drink),
+    panelLine(drink),
+  ];
 }
 
 function acidLines({ acidity }: FinishedDrink): readonly FigureLine[] {
@@ -53,8 +61,18 @@ function otherLines(drink: FinishedDrink): readonly FigureLine[] {
     lines.push(['water activity', waterActivity.toFixed(3), 'says nothing of pH and preservative']);
   if (viscosityMillipascalSeconds !== undefined)
     lines.push(['viscosity', `${numberText(viscosityMillipascalSeconds, 2)} mPa s`, 'of its sugar in water']);
-  return [...lines, ...carbonationLines(drink)];
+  return [...lines, ...alcoholLines(drink), ...carbonationLines(drink)];
 }
+
+function alcoholLines({ stage }: FinishedDrink): readonly FigureLine[] {
+  const share = alcoholByVolume(stage);
+  if (share <= 0) return [];
+  const shrinks = share > SHRINKS_FROM ? '; it shrinks in water, so somewhat more' : '';
+  return [['alcohol', `${numberText(share * 100, 2)} % v/v`, `by the density of ethanol at 20 C${shrinks}`]];
+}
+
+/** From about 5 % v/v the volume that alcohol and water lose on mixing shows in the second digit. */
+const SHRINKS_FROM = 0.05;
 
 function carbonationLines({ conditions, measuredCarbonation }: FinishedDrink): readonly FigureLine[] {
   const { carbonDioxideVolumes: volumes, temperatureKelvin } = conditions;
@@ -69,6 +87,33 @@ function carbonationLines({ conditions, measuredCarbonation }: FinishedDrink): r
       `${trimmedNumber(volumes, 3)} vol`,
       `${measuredCarbonation ? 'measured' : 'aimed at'}${pressure}`,
     ],
+  ];
+}
+
+/** Of a preservative only the acid with its proton acts. */
+function preservedLines({ acidity, solution }: FinishedDrink): readonly FigureLine[] {
+  const kilogramsPerLitre = solution.waterGrams / 1000 / solution.litres;
+  return (acidity?.acids ?? [])
+    .filter(({ acid }) => acid === 'benzoic' || acid === 'sorbic')
+    .map(({ acid, molality, undissociated }) => {
+      const milligrams = molality * kilogramsPerLitre * (gramsPerMole(`${acid} acid`) ?? 0) * 1000;
+      const acts = numberText(milligrams * undissociated, 3);
+      return [
+        `${acid} acid`,
+        `${numberText(milligrams, 3)} mg/L`,
+        `${numberText(undissociated * 100, 2)} % undissociated at this pH: ${acts} mg/L acts`,
+      ];
+    });
+}
+
+/** Energy and sodium in one line. */
+function panelLine({ nutrition, conditions }: FinishedDrink): FigureLine {
+  const { kilojoules, kilocalories, sodiumMilligrams } = nutrition;
+  const water = conditions.water.sodiumMilligramsPerLitre === undefined ? 'without' : 'with';
+  return [
+    'in 100 mL',
+    `${numberText(kilojoules, 3)} kJ`,
+    `${numberText(kilocalories, 3)} kcal; sodium ${numberText(sodiumMilligrams, 3)} mg, ${water} the water's`,
   ];
 }
 

@@ -4,7 +4,7 @@ import { isAbsolute, relative, resolve, sep } from 'node:path';
 import type { Book } from '../calc/book.ts';
 import type { Mixture } from '../calc/mixture/picture.ts';
 import type { Io } from '../io.ts';
-import type { FormulaCard, TrialCard } from '../ledger/cards.ts';
+import type { BatchCard, FormulaCard, TrialCard } from '../ledger/cards.ts';
 import { filesIn, openFolder } from '../ledger/folder.ts';
 import { type Opened, openFile } from '../ledger/open-file.ts';
 import { problemAt } from '../ledger/places.ts';
@@ -101,7 +101,11 @@ export interface ResolvedDesign {
 }
 
 /** Its mixture, stages of other trials included; refused with its problems where it can't be solved. */
-export async function resolveDesign(here: Here, design: OpenedDesign, book: Book): Promise<ResolvedDesign> {
+export async function resolveDesign(
+  here: Here,
+  design: OpenedDesign | (Opened<BatchCard> & { readonly card: BatchCard }),
+  book: Book,
+): Promise<ResolvedDesign> {
   const { card } = design;
   const used = await openTrialsUsedBy(here, card);
   const trialOf = (number: number): TrialCard | undefined =>
@@ -115,5 +119,5 @@ export async function resolveDesign(here: Here, design: OpenedDesign, book: Book
 }
 
 /** `formula "orange cardamom"`, `trial 17` */
-export const designWords = ({ card }: OpenedDesign): string =>
-  card.kind === 'trial' ? `trial ${card.number}` : `formula "${card.name}"`;
+export const designWords = ({ card }: { readonly card: FormulaCard | TrialCard | BatchCard }): string =>
+  card.kind === 'trial' ? `trial ${card.number}` : `${card.kind} "${card.name}"`;

@@ -7,9 +7,11 @@ import { type CaffeineGate, caffeineGate } from '../calc/slip-guard/caffeine.ts'
 import { handlingCautions } from '../calc/slip-guard/handling.ts';
 import { adviceAt, adviceCaution } from '../ledger/advice.ts';
 import type { SeriesCard, TrialCard } from '../ledger/cards.ts';
+import { keptAdvice } from '../ledger/check-kept.ts';
 import { isWarmed, processAdvice } from '../ledger/check-process.ts';
 import { slipAdvice } from '../ledger/check-slips.ts';
 import { stageOutcome, type UsedStage, usedAdvice, usedStages } from '../ledger/check-used-stages.ts';
+import { withdrawnAdvice } from '../ledger/check-withdrawn.ts';
 import { openFolder } from '../ledger/folder.ts';
 import { readSeriesCard } from '../ledger/read-series.ts';
 import { makeSources } from '../ledger/resolve.ts';
@@ -47,6 +49,8 @@ export async function trialCautions(
     ...processAdvice(card, sources),
     ...slipAdvice(card, sources),
     ...usedAdvice(card, usedContext),
+    ...keptAdvice(card, sources),
+    ...withdrawnAdvice(card, sources),
     ...(mixture ? handlingCautions(mixture, (stage) => isWarmed(card, stage)) : []).map((one) =>
       adviceAt(card.stages, one),
     ),

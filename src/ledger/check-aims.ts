@@ -4,12 +4,13 @@ import { aimFigure, type JudgedAim, judgeAim, missedWords } from '../calc/drink/
 import { type FinishedDrink, finishedDrink } from '../calc/drink/finished-drink.ts';
 import type { Mixture } from '../calc/mixture/picture.ts';
 import { trimmedNumber } from '../calc/number-text.ts';
-import type { Parsed, Problem } from '../problem.ts';
+import type { Problem } from '../problem.ts';
 import type { AimCard, FormulaCard } from './cards.ts';
 import { type Check, found } from './check.ts';
 import { drinkConditions } from './drink-conditions.ts';
-import { type ItemMove, itemMoves } from './item-moves.ts';
+import { type ItemMove, itemMoves, type WithStages } from './item-moves.ts';
 import { resolveStages, type Sources } from './resolve.ts';
+import { isSameName } from './stage-name.ts';
 
 export interface AimReport {
   readonly card: AimCard;
@@ -18,8 +19,27 @@ export interface AimReport {
   readonly mover: ItemMove | undefined;
 }
 
-/** A miss is an error at the line of the aim. */
-export const checkAims: Check = (context) =>
+/** A miss of a formula is an error at the line of the aim; a batch is made already, and its miss a warning. */
+export const checkAims: Check = (context) => [...formulaMisses(context), ...batchMisses(context)];
+
+const batchMisses: Check = (context) =>
+  context.ledger.batches.flatMap((card): readonly Problem[] => {
+    const formula = context.ledger.formulas.find(
+      ({ name, isSound }) => isSound && card.formula && isSameName(name, card.formula.text),
+    );
+    if (!card.isSound || card.stages.length === 0 || !formula || formula.aims.length === 0) return [];
+    const { mixture } = resolveStages(card, context.sources);
+    const conditions = drinkConditions({ bench: context.sources.bench, card, formula });
+    const drink = mixture && finishedDrink(mixture, conditions);
+    if (!drink?.ok) return [];
+    return aimReportsOf({ card, aims: formula.aims, drink: drink.value, sources: context.sources })
+      .filter(({ judged }) => judged.state === 'missed')
+      .map((report) =>
+        found(context, card, { ...missFinding(report), severity: 'warning' }, card.formula ?? card.nameSpan),
+      );
+  });
+
+const formulaMisses: Check = (context) =>
   context.ledger.formulas.flatMap((card): readonly Problem[] => {
     const [first] = card.aims;
     if (!card.isSound || !first) return [];
@@ -42,29 +62,45 @@ export const checkAims: Check = (context) =>
   });
 
 /** Every aim of a formula beside its drink. */
-export function aimReports(card: FormulaCard, drink: FinishedDrink, sources: Sources): readonly AimReport[] {
-  return card.aims.map((aim) => {
+export const aimReports = (card: FormulaCard, drink: FinishedDrink, sources: Sources): readonly AimReport[] =>
+  aimReportsOf({ card, aims: card.aims, drink, sources });
+
+interface AimsOf {
+  /** What is changed to move a figure: the formula itself, or a batch of it. */
+  readonly card: WithStages;
+  readonly aims: readonly AimCard[];
+  readonly drink: FinishedDrink;
+  readonly sources: Sources;
+  /** What is laid over every drink before it is judged. */
+  readonly moved?: (drink: FinishedDrink) => FinishedDrink;
+}
+
+export function aimReportsOf({ card, aims, sources, ...given }: AimsOf): readonly AimReport[] {
+  const { moved = (same) => same } = given;
+  const drink = moved(given.drink);
+  return aims.map((aim) => {
     const judged = judgeAim(aim, drink);
     return {
       card: aim,
       judged,
-      mover: judged.state === 'missed' ? moverOf(card, aim, { drink, judged, sources }) : undefined,
+      mover: judged.state === 'missed' ? moverOf(card, aim, { drink, judged, sources, moved }) : undefined,
     };
   });
 }
 
-function moverOf(
-  card: FormulaCard,
-  aim: AimCard,
-  given: { readonly drink: FinishedDrink; readonly judged: JudgedAim; readonly sources: Sources },
-): ItemMove | undefined {
-  const { conditions } = given.drink;
-  const figureOf = (mixture: Mixture): number | undefined => valueIn(finishedDrink(mixture, conditions), aim);
-  return itemMoves(card, given.sources, { figureOf, value: given.judged.value ?? 0 })[0];
+interface MovedBy extends Pick<AimsOf, 'drink' | 'sources'> {
+  readonly judged: JudgedAim;
+  readonly moved: NonNullable<AimsOf['moved']>;
 }
 
-const valueIn = (drink: Parsed<FinishedDrink>, aim: AimCard): number | undefined =>
-  drink.ok ? judgeAim(aim, drink.value).value : undefined;
+function moverOf(card: WithStages, aim: AimCard, given: MovedBy): ItemMove | undefined {
+  const { conditions } = given.drink;
+  const figureOf = (mixture: Mixture): number | undefined => {
+    const drink = finishedDrink(mixture, conditions);
+    return drink.ok ? judgeAim(aim, given.moved(drink.value)).value : undefined;
+  };
+  return itemMoves(card, given.sources, { figureOf, value: given.judged.value ?? 0 })[0];
+}
 
 export const missFinding = (report: AimReport) => ({
   code: 'aim-missed',

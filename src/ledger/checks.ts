@@ -6,12 +6,14 @@ import type { Ingredient } from '../reference/ingredient.ts';
 import type { TrialCard } from './cards.ts';
 import type { Check } from './check.ts';
 import { checkAims } from './check-aims.ts';
+import { checkKept } from './check-kept.ts';
 import { checkLinks, checkPhotos } from './check-links.ts';
 import { checkDuplicates, checkFileNames } from './check-numbers.ts';
 import { checkProcess } from './check-process.ts';
 import { checkMadeTimes, checkSamples, checkTimes, checkWords } from './check-samples.ts';
 import { checkSlips } from './check-slips.ts';
 import { checkMixtures, checkStageNames } from './check-stages.ts';
+import { checkWithdrawn } from './check-withdrawn.ts';
 import { ingredientsFile } from './folder.ts';
 import type { Ledger } from './ledger.ts';
 import { type OpenedOwnBook, openOwnBook } from './own-book.ts';
@@ -34,6 +36,8 @@ export const checks: readonly Check[] = [
   checkMadeTimes,
   checkWords,
   checkAims,
+  checkKept,
+  checkWithdrawn,
 ];
 
 /** The book of a ledger that was read. */

@@ -11,14 +11,22 @@ import { isSameName } from './stage-name.ts';
 interface ConditionsFrom {
   readonly bench: BenchCard | undefined;
   readonly card: FormulaCard | MadeCard;
+  /** Of a batch: its CO2 is aimed at where it was not measured. */
+  readonly formula?: FormulaCard | undefined;
   /** Instead of the bench's. */
   readonly temperatureKelvin?: number | undefined;
 }
 
-export function drinkConditions({ bench, card, temperatureKelvin }: ConditionsFrom): DrinkConditions {
+export function drinkConditions({
+  bench,
+  card,
+  formula,
+  temperatureKelvin,
+}: ConditionsFrom): DrinkConditions {
   const water = bench?.water;
   const measured = 'observations' in card ? measuredVolumes(card) : undefined;
-  const volumes = measured ?? ('aims' in card ? aimedVolumes(card) : undefined);
+  const aiming = 'aims' in card ? card : formula;
+  const volumes = measured ?? (aiming && aimedVolumes(aiming));
   return {
     temperatureKelvin: temperatureKelvin ?? (bench?.temperature ?? benchDefaults.temperature).inner,
     water: {

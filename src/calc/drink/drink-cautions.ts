@@ -3,9 +3,10 @@
 import type { Caution } from '../answer.ts';
 import { fallsOut } from './falls-out.ts';
 import type { FinishedDrink } from './finished-drink.ts';
+import { keepingCautions } from './keeping-cautions.ts';
 import { type WaterTraces, waterCautions } from './water-cautions.ts';
 
-/** What crystallises first, then the water, then what the figures don't say. */
+/** What crystallises first, then the water, then what the figures don't say of pressure, keeping and teeth. */
 export function drinkCautions(drink: FinishedDrink, traces: WaterTraces): readonly Caution[] {
   return [
     ...fallsOut(drink.stages, drink.conditions),
@@ -14,15 +15,9 @@ export function drinkCautions(drink: FinishedDrink, traces: WaterTraces): readon
     ...acidSyrups(drink),
     ...beyondModel(drink),
     ...((drink.conditions.carbonDioxideVolumes ?? 0) > 0 ? carbonated : []),
-    ...(drink.acidity ? [accuracy] : []),
+    ...keepingCautions(drink),
   ];
 }
-
-const accuracy: Caution = {
-  code: 'ph-accuracy',
-  text: 'pH is reckoned for what is named; a juice has buffers of its own. Measure before you rely on it: what keeps a drink needs a validated process, and a number alone is no evidence.',
-  source: 'common practice, no source',
-};
 
 const carbonated: readonly Caution[] = [
   {
