@@ -22,6 +22,8 @@ const everyday = [
   [ledger, 'reckon', '17', '--dry-run'],
   [ledger, 'observe', '13', '--look', 'clear', '--dry-run'],
   [ledger, 'look', '11-13', 'clear', '14', 'hazy', '--dry-run'],
+  [ledger, 'series', 'orange ladder'],
+  [ledger, 'next', 'orange ladder'],
 ];
 
 async function run() {

@@ -13,7 +13,6 @@ import { balanceText, fromText, keptText } from './ladder-page.ts';
 import { balanceOf, openVariation, plannedBeakers, startFrom } from './ladder-plan.ts';
 import { earlierCautions, weighingCautions } from './ladder-words.ts';
 import type { LadderToWrite } from './ladder-write.ts';
-import { bookOf } from './ledger-book.ts';
 import type { NextAsked } from './next.ts';
 import { openTrialNamed } from './open-ledger.ts';
 
@@ -25,25 +24,29 @@ export interface NextPlan {
   readonly cautions: readonly string[];
 }
 
-type Choose = (highRatio?: number) => NextBeakers;
+/** What tells most, and the same up to a highest value. */
+interface Choice {
+  readonly chosen: NextBeakers;
+  readonly choose: (highRatio: number) => NextBeakers;
+}
 
 export async function planNext(
   asked: NextAsked,
-  choose: Choose,
+  choice: Choice,
   io: Io,
 ): Promise<{ readonly plan: NextPlan; readonly next: NextBeakers }> {
-  const { here, opened, rungs } = asked;
+  const { here, opened, rungs, book } = asked;
   const { card } = opened;
   const newest = Math.max(...rungs.rungs.map(({ trial }) => trial.number));
   const trial = await openTrialNamed(here, io, String(newest));
-  const start = await startFrom(here, trial, await bookOf(here));
+  const start = await startFrom(here, trial, book);
   const varied = namedByBook(readVaried(card.varies)[0] ?? nothing(), start.book);
   const names = trial.card.stages.flatMap(({ items }) => items.map(({ name }) => name));
   const known = [...names, 'oil', 'emulsifier', 'batch'];
   const same = card.same.filter((text) => known.some((name) => isSameName(name, text)));
   const kept = orFail(card.file, keptOf(same, varied, names));
   const variation = openVariation({ start, varied, kept });
-  const next = withinReach(choose, variation, (value) => rungValue(asked, varied, value));
+  const next = withinReach(choice, variation, (value) => rungValue(asked, varied, value));
   const values = next.ratios.map((value) => rungValue(asked, varied, value));
   const beakers = plannedBeakers({ start, variation, varied, values }, io);
   const series = { name: card.name, card, varies: varied.text, same: card.same };
@@ -79,11 +82,10 @@ const bisections = 14;
 
 /** Where the stage has no room for the highest of them, only what there is room for is chosen from. */
 function withinReach(
-  choose: Choose,
+  { chosen: next, choose }: Choice,
   variation: Variation,
   valueFor: (value: number) => RungValue,
 ): NextBeakers {
-  const next = choose();
   const fits = (value: number): boolean => variation.rungAt(valueFor(value)).ok;
   const tooHigh = next.ratios.find((value) => !fits(value));
   const last = next.ratios.filter((value) => value < (tooHigh ?? 0) && fits(value)).at(-1);

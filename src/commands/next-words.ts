@@ -59,7 +59,7 @@ function knownWords({ rungs, next, within, count }: NextShown): string {
   const { held, failed, watching } = countRungs(rungs.rungs);
   const seen = `${held} held, ${failed} failed${watching > 0 ? `, ${watching} still watched` : ''}.`;
   if (next.enough) {
-    return `${seen} The break is known within ${percent(next.precisionNow)} with a chance of 90 %: well enough for ${percent(within)}. No more beakers are needed; should you make ${count} more, these tell most:`;
+    return `${seen} The break is known within ${percent(next.precisionNow)} with a chance of 90 %: well enough for ${percent(within)}. No more beakers are needed; should you make ${count} more all the same, these tell most:`;
   }
   const left = counted(Math.max(1, Math.ceil(next.expectedBeakersLeft)), 'beaker');
   const make = count === 1 ? 'Make this one' : `Make these ${count} at once`;

@@ -1,5 +1,6 @@
 /** `next`: the beakers of a series to make next, chosen to tell most of where its break lies. */
 
+import type { Book } from '../calc/book.ts';
 import { type NextBeakers, nextBeakers } from '../calc/ladder/next-beakers.ts';
 import type { Io } from '../io.ts';
 import { problemAt } from '../ledger/places.ts';
@@ -11,6 +12,7 @@ import { fail, isProblemError, type Problem, ProblemError } from '../problem.ts'
 import type { Call, Outcome } from './command.ts';
 import { finishLadder } from './ladder-finish.ts';
 import { beakersJson, weighOutPage } from './ladder-page.ts';
+import { bookOf } from './ledger-book.ts';
 import { countTyped, withinTyped } from './next-options.ts';
 import { type NextPlan, planNext } from './next-plan.ts';
 import { attention, nextPage } from './next-words.ts';
@@ -21,6 +23,7 @@ import { type OpenedSeries, openRungs, openSeriesNamed } from './series-open.ts'
 export interface NextAsked {
   readonly here: Here;
   readonly opened: OpenedSeries;
+  readonly book: Book;
   readonly rungs: SeriesRungs;
   readonly count: number;
   readonly within: number;
@@ -30,8 +33,9 @@ export async function runNext(call: Call, io: Io): Promise<Outcome> {
   const [count, within] = [countTyped(call), withinTyped(call)];
   const here = await openHere(io);
   const opened = await openSeriesNamed(here, io, call.words.join(' ').trim());
-  const rungs = await openRungs(here, opened.card);
-  const asked: NextAsked = { here, opened, rungs, count, within };
+  const book = await bookOf(here);
+  const rungs = await openRungs(here, opened.card, book);
+  const asked: NextAsked = { here, opened, book, rungs, count, within };
   refuseWithoutEdge(asked);
   const { plan, next, problems } = await plannedNext(asked, call, io);
   const notes = attention(asked);
@@ -118,12 +122,14 @@ async function plannedNext(asked: NextAsked, call: Call, io: Io): Promise<Planne
       ...{ beakers, priors, failing, count: asked.count, withinFraction: asked.within },
       ...(highRatio === undefined ? {} : { reach: { lowRatio: priors.lowRatio / 10, highRatio } }),
     });
+  const chosen = choose();
+  if (chosen.enough && !call.flags.has('write')) return { plan: undefined, next: chosen, problems: [] };
   try {
-    const { plan, next } = await planNext(asked, choose, io);
+    const { plan, next } = await planNext(asked, { chosen, choose }, io);
     return { plan, next, problems: [] };
   } catch (thrown) {
     if (!isProblemError(thrown) || call.flags.has('write')) throw thrown;
     const problems = thrown.problems.map((one): Problem => ({ ...one, severity: 'warning' }));
-    return { plan: undefined, next: choose(), problems };
+    return { plan: undefined, next: chosen, problems };
   }
 }

@@ -1,6 +1,7 @@
 /** Opening a series with its rungs, and nothing of the ledger that it does not need. */
 
 import { isAbsolute, relative, resolve, sep } from 'node:path';
+import type { Book } from '../calc/book.ts';
 import type { Io } from '../io.ts';
 import type { SeriesCard, TrialCard } from '../ledger/cards.ts';
 import { filesIn, openFolder } from '../ledger/folder.ts';
@@ -70,10 +71,10 @@ function noSuchSeries(here: Here, typed: string, all: readonly Opened<SeriesCard
 }
 
 /** The rungs of a series. What is wrong in a trial's file is among the problems, not thrown. */
-export async function openRungs(here: Here, series: SeriesCard): Promise<SeriesRungs> {
+export async function openRungs(here: Here, series: SeriesCard, opened?: Book): Promise<SeriesRungs> {
   const beside = [series.control, series.blank].filter((one) => one !== undefined);
   const members = await openMembers(here, series.name, beside);
-  const book = await bookOf(here);
+  const book = opened ?? (await bookOf(here));
   const trials = new Map<number, TrialCard>();
   for (const { card } of members) if (card) trials.set(card.number, card);
   for (const card of [...trials.values()]) {

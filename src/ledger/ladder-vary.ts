@@ -77,12 +77,18 @@ export function varying(from: VaryFrom): Parsed<Variation> {
     divisionGrams: from.divisionOf(stage.massGrams),
   };
   const work: Work = { from, seen, base, levers };
+  const known = new Map<number | string, Parsed<VariedRung>>();
   return parsed({
     base,
     stage: card,
     now: found.value,
     levers,
-    rungAt: (value) => rungAt(work, value),
+    rungAt: (value) => {
+      const key = typeof value === 'number' ? value : value.written;
+      const rung = known.get(key) ?? rungAt(work, value);
+      known.set(key, rung);
+      return rung;
+    },
     blank: () => blankOf(work),
   });
 }
