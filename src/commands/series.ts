@@ -42,7 +42,7 @@ export async function runSeries(call: Call, io: Io): Promise<Outcome> {
 /** Heads over the dose of an antifoam; loaded only where they are what is asked. */
 async function readFoam(call: Call, { bench }: Here, series: SeriesRungs): Promise<ShownFoam | undefined> {
   const head = optionValue(call, 'head');
-  if (!isFoamSeries(series)) {
+  if (series.scales[0]?.isOilRatio || !isFoamSeries(series)) {
     if (head === undefined) return undefined;
     return fail('not-foam', '--head is for a series over antifoam', 'leave it out, or vary the antifoam');
   }
