@@ -5,20 +5,19 @@ import type { Book } from '../calc/book.ts';
 import { type FinishedDrink, finishedDrink } from '../calc/drink/finished-drink.ts';
 import type { Mixture } from '../calc/mixture/picture.ts';
 import { numberText } from '../calc/number-text.ts';
-import type { BatchCard, FormulaCard } from '../ledger/cards.ts';
+import { adviceCaution } from '../ledger/advice.ts';
+import type { BatchCard } from '../ledger/cards.ts';
 import { type AimReport, aimReports } from '../ledger/check-aims.ts';
+import { keptAdvice } from '../ledger/check-kept.ts';
 import { drinkConditions } from '../ledger/drink-conditions.ts';
 import { makeSources } from '../ledger/resolve.ts';
 import { isSameName } from '../ledger/stage-name.ts';
-import { isExpiredAt, shelfStocks } from '../ledger/stocks.ts';
 import { cautionBlocks } from '../output/answer-page.ts';
 import type { Page } from '../output/view.ts';
 import type { Problem } from '../problem.ts';
-import { expiredStock } from './dilute-shelf.ts';
 import { drinkJson } from './drink-json.ts';
 import { type MeasuredDrink, measuredBlocks, measuredJson } from './drink-measured.ts';
 import { aimBlocks, figureBlocks } from './drink-page.ts';
-import { openIngredients } from './ledger-book.ts';
 import type { OpenedBatch } from './open-batch.ts';
 import type { OpenedDesign } from './open-formula.ts';
 import type { Here } from './open-ledger.ts';
@@ -66,7 +65,8 @@ export async function batchReportOf(
   const stage = mixture.stages.find(({ name }) => first !== undefined && isSameName(name, first.of));
   const measured =
     stage && comparedTank({ stage, mixture, readings: readingsOfStage(card, stage.name), conditions });
-  const aims = formula && drink ? aimsOf(formula, drink, { here, book }) : [];
+  const sources = makeSources({ book, bench: here.bench, trialOf: () => undefined });
+  const aims = formula && drink ? aimReports(formula, drink, sources) : [];
   return {
     card,
     mixture,
@@ -76,26 +76,9 @@ export async function batchReportOf(
     measured,
     tank: stage?.name,
     isMissed: aims.some(({ judged }) => judged.state === 'missed'),
-    cautions: await expiredCautions(here, card, book),
+    cautions: keptAdvice(card, sources).map(adviceCaution),
     warnings,
   };
-}
-
-const aimsOf = (
-  formula: FormulaCard,
-  drink: FinishedDrink,
-  { here, book }: { readonly here: Here; readonly book: Book },
-): readonly AimReport[] =>
-  aimReports(formula, drink, makeSources({ book, bench: here.bench, trialOf: () => undefined }));
-
-/** Stocks that were past their keeping when the batch was made. */
-async function expiredCautions(here: Here, card: BatchCard, book: Book): Promise<readonly Caution[]> {
-  const cards = (await openIngredients(here))?.card?.ingredients ?? [];
-  const now = card.made?.epochMilliseconds ?? here.port.now();
-  const used = card.stages.flatMap(({ items }) => items.map(({ name }) => name));
-  return shelfStocks({ cards, book, now })
-    .filter((stock) => isExpiredAt(stock.card, now) && used.some((name) => isSameName(name, stock.card.name)))
-    .map((stock) => expiredStock(stock, here));
 }
 
 const WORTH_A_WORD = 1e-3;

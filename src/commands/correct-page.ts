@@ -90,7 +90,7 @@ function readingsTable({ read, aim, after, isWithin }: Corrected): Block {
 function mendBlocks(corrected: Corrected): Page {
   const { full, short, thinned, massGrams, afterShort, divisions } = corrected;
   const isShortEnough = full.additions.length === short.additions.length;
-  const off = thinned.filter(({ change }) => Math.abs(change) > WORTH_A_WORD);
+  const off = thinned.filter(({ name, change }) => name !== 'water' && Math.abs(change) > WORTH_A_WORD);
   return [
     { kind: 'heading', text: 'Add, and everything is as planned' },
     additionsTable(full.additions, divisions),

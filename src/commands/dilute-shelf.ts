@@ -48,7 +48,7 @@ type Place = Awaited<ReturnType<typeof openHere>>;
 export function expiredStock({ card, endEpoch }: ShelfStock, here: Place | undefined): Caution {
   const day = endEpoch === undefined ? '' : writtenTime(endEpoch, here?.settings.zone).slice(0, 10);
   return {
-    code: 'past-keeping',
+    code: 'past-keep',
     text: `${card.name}: past the end of its keeping, ${day}, which is its owner's estimate; smell it, or make it afresh`,
     source: `made and keep of ${card.name} in ingredients.yaml`,
   };

@@ -54,7 +54,7 @@ export async function openMade(here: Here, io: Io, typed: string): Promise<Opene
       : `the batches here are ${names.slice(-8).join(', ')}`;
   return fail(
     'no-batch',
-    `there is no batch or trial "${typed}"`,
+    `there is no trial ${typed}, nor a batch of that name`,
     near.length > 0 ? `did you mean ${near.join(' or ')}?` : `${there}; a trial is named by its number`,
   );
 }
