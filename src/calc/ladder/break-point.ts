@@ -1,7 +1,7 @@
 import { gridPoint } from '../statistics/grid-distribution.ts';
 import { type Beaker, type Bracket, type Counts, countOutcomes, plainBracket } from './beaker.ts';
 import { type FailingSide, turnedBeakers, turnedPriors } from './direction.ts';
-import { holdChance, ratioHolding } from './hold-chance.ts';
+import { type HoldChance, holdChance, ratioHolding } from './hold-chance.ts';
 import { type BreakPosterior, breakPosterior } from './posterior.ts';
 import type { LadderPriors } from './priors.ts';
 
@@ -60,35 +60,61 @@ function scatterEstimate(posterior: BreakPosterior): Estimate {
   return { middle: at(0.5), low: at(TAIL), high: at(1 - TAIL) };
 }
 
-/** The ratio that surely holds; never above the highest that did hold where nothing failed yet. */
-function surelyHolding(posterior: BreakPosterior, side: Side, beakers: readonly Beaker[]): number | null {
-  if (side === 'none' || side === 'all failed') return null;
+const ratiosOf = (beakers: readonly Beaker[], outcome: Beaker['outcome']): readonly number[] =>
+  beakers.filter((beaker) => beaker.outcome === outcome).map(({ ratio }) => ratio);
+
+/** The ratio that surely holds. */
+function surelyHolding(posterior: BreakPosterior, holds: HoldChance): number | null {
   const { locations } = posterior;
   const between = { low: locations[0] ?? 0, high: locations[locations.length - 1] ?? 0 };
-  const found = ratioHolding(SURE, holdChance(posterior), between);
-  if (found === null || side === 'both') return found === null ? null : Math.exp(found);
-  const held = beakers.filter(({ outcome }) => outcome === 'held').map(({ ratio }) => ratio);
-  return Math.min(Math.exp(found), Math.max(...held));
+  const found = ratioHolding(SURE, holds, between);
+  return found === null ? null : Math.exp(found);
+}
+
+interface Told {
+  readonly posterior: BreakPosterior;
+  readonly holds: HoldChance;
+  readonly side: Side;
+  readonly beakers: readonly Beaker[];
+  readonly marginFraction: number;
 }
 
 type Points = Pick<BreakPoint, 'breakPoint' | 'breakLow' | 'breakHigh' | 'workingPoint' | 'holdsNinetyFive'>;
 
-function pointsOf(
-  posterior: BreakPosterior,
-  side: Side,
-  { beakers, marginFraction }: Pick<BreakPointAsked, 'beakers' | 'marginFraction'>,
-): Points {
+const nothing: Points = {
+  breakPoint: null,
+  breakLow: null,
+  breakHigh: null,
+  workingPoint: null,
+  holdsNinetyFive: null,
+};
+
+/** Beakers on one side alone bound the break by what was made, never by what is believed beyond it. */
+function pointsOf({ posterior, holds, side, beakers, marginFraction }: Told): Points {
   const at = (chance: number): number =>
     Math.exp(gridPoint({ places: posterior.locations, weights: posterior.marginal }, chance));
-  const breakPoint = side === 'both' ? at(0.5) : null;
-  const holdsNinetyFive = surelyHolding(posterior, side, beakers);
-  const lessMargin = breakPoint === null ? Number.POSITIVE_INFINITY : breakPoint * (1 - marginFraction);
+  if (side === 'none') return nothing;
+  if (side === 'all failed') {
+    return { ...nothing, breakHigh: Math.max(at(1 - TAIL), Math.min(...ratiosOf(beakers, 'failed'))) };
+  }
+  const sure = surelyHolding(posterior, holds);
+  if (side === 'all held') {
+    const highest = Math.max(...ratiosOf(beakers, 'held'));
+    const working = sure === null ? null : Math.min(sure, highest);
+    return {
+      ...nothing,
+      breakLow: Math.min(at(TAIL), highest),
+      workingPoint: working,
+      holdsNinetyFive: working,
+    };
+  }
+  const middle = at(0.5);
   return {
-    breakPoint,
-    breakLow: side === 'both' || side === 'all held' ? at(TAIL) : null,
-    breakHigh: side === 'both' || side === 'all failed' ? at(1 - TAIL) : null,
-    workingPoint: holdsNinetyFive === null ? null : Math.min(holdsNinetyFive, lessMargin),
-    holdsNinetyFive,
+    breakPoint: middle,
+    breakLow: at(TAIL),
+    breakHigh: at(1 - TAIL),
+    workingPoint: sure === null ? null : Math.min(sure, middle * (1 - marginFraction)),
+    holdsNinetyFive: sure,
   };
 }
 
@@ -123,7 +149,7 @@ export function breakPoint(asked: BreakPointAsked): BreakPoint {
   const counts = countOutcomes(beakers);
   const side = sideOf(counts);
   const holds = holdChance(posterior);
-  const points = pointsOf(posterior, side, { beakers, marginFraction });
+  const points = pointsOf({ posterior, holds, side, beakers, marginFraction });
   const bracket = plainBracket(beakers);
   const turned = failing === 'below';
   return {

@@ -38,12 +38,11 @@ export interface ScatterPoint {
   readonly logPrior: number;
 }
 
-/** Scatters evenly spaced in the logarithm, with the logarithm of their prior. */
+/** Middles of even steps of the logarithm of the scatter, with the logarithm of their prior. */
 export function scatterPoints({ scatter }: LadderPriors): readonly ScatterPoint[] {
   const { middle, spread, lowest, highest, points } = scatter;
   return Array.from({ length: points }, (_, index) => {
-    const share = points === 1 ? 0.5 : index / (points - 1);
-    const value = lowest * (highest / lowest) ** share;
+    const value = lowest * (highest / lowest) ** ((index + 0.5) / points);
     return { scatter: value, logPrior: -0.5 * (Math.log(value / middle) / spread) ** 2 };
   });
 }

@@ -27,7 +27,7 @@ export interface NextBeakers {
   readonly ratios: readonly number[];
   /** The break lies within `withinFraction` of the estimate with a chance of 90 %, from beakers on both sides. */
   readonly enough: boolean;
-  /** Expected number of beakers still to be made until `enough`; 0 when it is. */
+  /** Expected number of beakers still to be made until `enough`, not rounded; 0 when it is. */
   readonly expectedBeakersLeft: number;
   /** The fraction within which the break lies with a chance of 90 %: now, and expected after these beakers. */
   readonly precisionNow: number;
@@ -83,7 +83,7 @@ export function nextBeakers(asked: NextBeakersAsked): NextBeakers {
     enough,
     expectedBeakersLeft: enough
       ? 0
-      : beakersLeft({ posterior, count, wanted: Math.log1p(withinFraction) / SURE_WIDTHS }),
+      : Math.max(1, beakersLeft({ posterior, count, wanted: Math.log1p(withinFraction) / SURE_WIDTHS })),
     precisionNow,
     precisionAfter: Math.min(precisionNow, Math.expm1(SURE_WIDTHS * Math.sqrt(choice.varianceAfter))),
   };

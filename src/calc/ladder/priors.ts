@@ -14,6 +14,7 @@ export interface LadderPriors {
     readonly spread: number;
     readonly lowest: number;
     readonly highest: number;
+    /** Even steps of the logarithm from lowest to highest. */
     readonly points: number;
   };
   /** Standard deviation of the shift that beakers made on one day share. */
@@ -44,7 +45,7 @@ export const makingSpans: Readonly<
 /** Common practice, no source; tried on simulated benches in tests/bench/ladder.mjs. */
 export const benchPriors = {
   edge: 0.35,
-  scatter: { middle: 0.08, spread: 0.6, lowest: 0.02, highest: 0.32, points: 9 },
+  scatter: { middle: 0.08, spread: 0.6, lowest: 0.02, highest: 0.4, points: 10 },
   dayShift: 0.05,
   oddChance: 0.02,
   curve: 'normal',
@@ -58,7 +59,7 @@ export const priorsFor = (making: Making): LadderPriors => {
 /** A break in any other amount may be anywhere, and less sharp than in a ratio. */
 const wide = {
   edge: 0.7,
-  scatter: { middle: 0.1, spread: 0.8, lowest: 0.02, highest: 0.8, points: 11 },
+  scatter: { middle: 0.1, spread: 0.8, lowest: 0.02, highest: 0.8, points: 12 },
 } as const;
 /** How far beyond the amounts tried the break is looked for. */
 const BEYOND = 2;

@@ -55,7 +55,7 @@ function peakOf({ rows, locations, scatters }: BreakPosterior): Point {
 
 /** Slope and curvatures at a point of the grid from five points each way, in steps. */
 function shapeAt({ rows }: BreakPosterior, middle: number) {
-  const log = (up: number, along: number): number => Math.log(rows[2 + up]?.[middle + along] ?? 0);
+  const log = (up: number, along: number): number => Math.log(rows[MIDDLE + up]?.[middle + along] ?? 0);
   const slope = (of: (k: number) => number): number => (8 * (of(1) - of(-1)) - (of(2) - of(-2))) / 12;
   const twice = (of: (k: number) => number): number =>
     (16 * (of(1) + of(-1)) - (of(2) + of(-2)) - 30 * of(0)) / 12;
@@ -69,6 +69,8 @@ function shapeAt({ rows }: BreakPosterior, middle: number) {
 }
 
 const SCATTER_STEP = 0.004;
+/** Row of the scatter so far. */
+const MIDDLE = 2;
 const STEPS = 900;
 
 interface Refined extends Point {
@@ -83,11 +85,11 @@ function refined(beakers: readonly Beaker[], curve: ToleranceCurve, { place, sca
   const step = (most - least) / STEPS;
   const below = Math.ceil((place - least) / step) + 1;
   const above = Math.ceil((most - place) / step) + 1;
-  const reach = Math.exp(2 * SCATTER_STEP);
+  const reach = Math.exp((MIDDLE + 0.5) * SCATTER_STEP);
   const asked = {
     low: place - below * step,
     high: place + above * step,
-    scatter: { lowest: scatter / reach, highest: scatter * reach, points: 5 },
+    scatter: { lowest: scatter / reach, highest: scatter * reach, points: 2 * MIDDLE + 1 },
   };
   const posterior = breakPosterior(beakers, flat(asked, curve), step * (1 + 1e-9));
   const { byPlace, byScatter, placeTwice, scatterTwice, both } = shapeAt(posterior, below);
