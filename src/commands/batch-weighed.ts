@@ -68,6 +68,9 @@ async function mixtureOfBatch(here: Here, { card }: OpenedBatch, book: Book) {
   );
 }
 
+/** All figures so many times the plan are no slips. Common practice, no source. */
+const otherSize = 1.8;
+
 /** Figures of 20 litres beside a plan of one: the size was not said. */
 function refuseOtherSize(weighings: readonly Weighing[], call: Call): void {
   if (call.values['to'] || weighings.length < 2) return;
@@ -75,7 +78,7 @@ function refuseOtherSize(weighings: readonly Weighing[], call: Call): void {
     addition.plannedGrams > 0 ? [grams / addition.plannedGrams] : [],
   );
   const [least, most] = [Math.min(...ratios), Math.max(...ratios)];
-  if (least < 3 && most > 1 / 3) return;
+  if (least < otherSize && most > 1 / otherSize) return;
   fail(
     'other-size',
     `the figures are ${numberText(least, 2)} to ${numberText(most, 2)} times the plan`,
