@@ -5,6 +5,7 @@ import { batchCommands } from './batch-commands.ts';
 import { calculatorCommand } from './calculator-command.ts';
 import type { CommandSpec } from './command.ts';
 import { drinkCommands } from './drink-commands.ts';
+import { dueCommands } from './due-commands.ts';
 import { ingredientCommand } from './ingredient-command.ts';
 import { ladderCommands } from './ladder-commands.ts';
 import { ledgerCommands } from './ledger-commands.ts';
@@ -21,6 +22,7 @@ export const commands: readonly CommandSpec[] = [
   ...drinkCommands,
   ...weighingCommands,
   ...lookingCommands,
+  ...dueCommands,
   ...useCommands,
   ...ladderCommands,
   ...seriesCommands,

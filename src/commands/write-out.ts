@@ -12,8 +12,9 @@ export interface WriteOut {
   /** As typed, from the working folder. */
   readonly typed: string;
   readonly text: string;
-  /** A file of ours is known by this in its first line. */
+  /** A file of ours is known by this in its first line, or its first `markLines` lines. */
   readonly mark?: string;
+  readonly markLines?: number;
   /** Nothing that is there is written over without `replace`, ours neither. */
   readonly keepsOurs?: boolean;
   /** Replaces a file whoever wrote it. */
@@ -48,7 +49,7 @@ export async function writeOut(given: WriteOut): Promise<string> {
 }
 
 async function refuseOthers(path: string, given: WriteOut, disk: Disk): Promise<void> {
-  const { typed, replace = false, mark = defaultMark, keepsOurs = false } = given;
+  const { typed, replace = false, mark = defaultMark, markLines = 1, keepsOurs = false } = given;
   if (/^\.ya?ml$/iu.test(extname(path)) || basename(path).startsWith('.'))
     fail('not-a-sheet', `${typed} would be taken for a file of the ledger`, 'give the file another ending');
   const standing = await disk.standing(path);
@@ -62,8 +63,8 @@ async function refuseOthers(path: string, given: WriteOut, disk: Disk): Promise<
     fail('not-a-file', `${typed} is ${standing.kind === 'folder' ? 'a folder' : 'no file'}`, 'name a file');
   if (replace) return;
   if (keepsOurs) fail('in-the-way', `${typed} is there already`, 'choose another name, or add --replace');
-  const [firstLine = ''] = new TextDecoder().decode((await disk.read(path)).slice(0, 400)).split('\n');
-  if (firstLine.includes(mark)) return;
+  const head = new TextDecoder().decode((await disk.read(path)).slice(0, 400));
+  if (head.split('\n', markLines).join('\n').includes(mark)) return;
   fail(
     'in-the-way',
     `${typed} is there already, and not one of ours`,

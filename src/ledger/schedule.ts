@@ -29,35 +29,76 @@ export interface ScheduleOf {
   readonly now: number;
 }
 
+export interface OpenLook {
+  /** How long after the make this look is planned. */
+  readonly afterSeconds: number;
+  /** When that is, in milliseconds since 1970. */
+  readonly atEpoch: number;
+  /** From when on a look counts for it. */
+  readonly opensEpoch: number;
+}
+
+/** A sample that is still looked at. */
+export interface SampleLooks {
+  readonly sample: SampleCard;
+  readonly outcome: SampleOutcome;
+  readonly watchSeconds: number;
+  /** Planned looks that no look was recorded for, those that were missed and those to come, in the order of time. */
+  readonly open: readonly OpenLook[];
+}
+
+/** The last instant of the year 9999: what lies beyond is a slip of the pen, and no calendar has it. */
+const lastEpoch = Date.UTC(10_000, 0) - 1;
+
 /**
- * The next look of every sample that is still looked at.
+ * Every look that is still to be made.
  *
  * Formula   looks are planned at the sample's own `looks` or the bench's, at the end of the watch and at the long
  *           watch, counted from the make; one is due from 8 h (at most a third of its time) before it, until a look
  *           was recorded since then
  * Input     the card of a trial or batch, the bench, its series, the time now in ms since 1970
- * Output    one entry a sample, in the order of the file; none for a sample that failed or ended, that has no time of
- *           making, or whose schedule is over
+ * Output    one entry a sample, in the order of the file; none for a sample that failed or ended, or that has no time
+ *           of making
  */
-export function looksDue({ card, bench, series, now }: ScheduleOf): readonly LookDue[] {
-  return card.samples.flatMap((sample): readonly LookDue[] => {
+export function looksOpen({ card, bench, series, now }: ScheduleOf): readonly SampleLooks[] {
+  return card.samples.flatMap((sample): readonly SampleLooks[] => {
     const made = madeEpoch(card, sample);
     if (made === undefined || endOf(card, sample)) return [];
     const rules = watchRules({ sample, bench, series });
+    const { watchSeconds } = rules;
     const outcome = outcomeOf({ card, sample, rules });
     if (outcome.outcome === 'failed') return [];
     const last = lastLookOf(card, sample, now)?.at.epochMilliseconds ?? Number.NEGATIVE_INFINITY;
-    const open = plannedSeconds(sample, bench, rules.watchSeconds).flatMap((seconds) => {
-      const mustReachEnd = seconds === rules.watchSeconds && outcome.outcome === 'watching';
+    const open = plannedSeconds(sample, bench, watchSeconds).flatMap((seconds) => {
+      const mustReachEnd = seconds === watchSeconds && outcome.outcome === 'watching';
       return openLook({ made, seconds, last, mustReachEnd });
     });
-    const come = open.filter(({ opensEpoch }) => opensEpoch <= now);
-    const next = come.at(-1) ?? open[0];
-    if (!next) return [];
-    const { afterSeconds, atEpoch } = next;
-    const sinceEpoch = (come[0] ?? next).atEpoch;
-    return [{ sample, outcome, isDue: come.length > 0, afterSeconds, atEpoch, sinceEpoch }];
+    return [{ sample, outcome, watchSeconds, open: open.filter(({ atEpoch }) => atEpoch <= lastEpoch) }];
   });
+}
+
+/**
+ * The next look of every sample that is still looked at.
+ *
+ * Input     as `looksOpen`
+ * Output    one entry a sample, in the order of the file; none for a sample whose schedule is over
+ */
+export const looksDue = (of: ScheduleOf): readonly LookDue[] =>
+  looksOpen(of).flatMap(({ sample, outcome, open }) => {
+    const next = nextOf(open, of.now);
+    return next ? [{ sample, outcome, ...next }] : [];
+  });
+
+/** Of several looks that were missed the newest; where none was, the first to come. */
+export function nextOf(
+  open: readonly OpenLook[],
+  now: number,
+): Omit<LookDue, 'sample' | 'outcome'> | undefined {
+  const come = open.filter(({ opensEpoch }) => opensEpoch <= now);
+  const next = come.at(-1) ?? open[0];
+  if (!next) return undefined;
+  const { afterSeconds, atEpoch } = next;
+  return { isDue: come.length > 0, afterSeconds, atEpoch, sinceEpoch: (come[0] ?? next).atEpoch };
 }
 
 interface PlannedLook {
@@ -70,16 +111,18 @@ interface PlannedLook {
 }
 
 /** A planned look that no look was recorded for; none where one was. */
-function openLook({ made, seconds, last, mustReachEnd }: PlannedLook) {
+function openLook({ made, seconds, last, mustReachEnd }: PlannedLook): readonly OpenLook[] {
   const atEpoch = made + seconds * millisecondsInSecond;
   const early = atEpoch - Math.min(earliestSeconds, seconds / 3) * millisecondsInSecond;
   if (last < early) return [{ afterSeconds: seconds, atEpoch, opensEpoch: early }];
   return mustReachEnd && last < atEpoch ? [{ afterSeconds: seconds, atEpoch, opensEpoch: atEpoch }] : [];
 }
 
-/** Each once, going up. */
+/** Each once, going up. A watch that is over before the first look of the sample's own schedule ends with that look. */
 function plannedSeconds(sample: SampleCard, bench: BenchCard, watchSeconds: number): readonly number[] {
   const looks = (sample.looks ?? bench.looks).map(({ inner }) => inner);
+  const isOwn = sample.looks !== undefined && sample.watch === undefined && looks.length > 0;
+  const watch = isOwn && watchSeconds < Math.min(...looks) ? [] : [watchSeconds];
   const long = bench.longWatch.map(({ inner }) => inner);
-  return [...new Set([...looks, watchSeconds, ...long])].sort((left, right) => left - right);
+  return [...new Set([...looks, ...watch, ...long])].sort((left, right) => left - right);
 }

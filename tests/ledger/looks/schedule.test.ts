@@ -86,6 +86,14 @@ describe('what is due', () => {
     ]);
   });
 
+  it('a schedule of its own that begins after the watch ends it with its first look', async () => {
+    const samples = 'samples:\n  kept:\n    of: emulsion\n    looks:\n      - 30 d\n      - 365 d\n';
+    expect(await due(head + samples, '03-20T16:00')).toEqual([
+      { sample: 'kept', day: 30, isDue: false, since: 30 },
+    ]);
+    expect(await due(head + samples, '04-05T16:00')).toMatchObject([{ day: 30, isDue: true, since: 30 }]);
+  });
+
   it('nothing of a sample that has ended, or of a trial without a time of making', async () => {
     const ended = `${head}observations:\n  - at: 2026-03-02T10:00+00:00\n    ended: drunk\n`;
     expect(await due(ended, '03-09T12:00')).toEqual([]);
