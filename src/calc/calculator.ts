@@ -70,6 +70,8 @@ export interface Definition<F> {
   readonly examples: readonly Example[];
   /** What gives way of the trial where a field is typed: `--target` stands instead of the trial's oils. */
   readonly instead?: { readonly [K in keyof F]?: readonly (keyof F & string)[] };
+  /** Loads what only this calculator needs and is much; done before it works. */
+  readonly loads?: () => Promise<void>;
   /** The inputs for each answer that the trial asks for, or why it asks for none. */
   readonly takes: (picture: TrialPicture) => readonly Taken<F>[] | { readonly why: string };
   /** The arithmetic. Refuses by `fail`. */
@@ -98,6 +100,7 @@ export interface Calculator {
   readonly fields: Readonly<Record<string, FieldData>>;
   readonly readings: Readings;
   readonly examples: readonly Example[];
+  readonly loads?: () => Promise<void>;
   readonly answer: (inputs: TypedInputs) => FiledAnswer;
   /** One answer for each part of the trial to which this calculator applies, or why it does not. */
   readonly answerTrial: (

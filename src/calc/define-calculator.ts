@@ -54,6 +54,7 @@ export function defineCalculator<const F extends Fields>(definition: Definition<
     fields,
     readings,
     examples: definition.examples,
+    ...(definition.loads ? { loads: definition.loads } : {}),
     answer: (inputs) => file(inputs, inputs.picture ? firstTaken(definition, inputs.picture) : undefined),
     answerTrial: (picture, book) => {
       const taken = definition.takes(picture);

@@ -7,6 +7,7 @@ import { type Parsed, type Problem, parsed, refused } from '../problem.ts';
 import type { Entry, Row } from './answer.ts';
 import type { Book, BookEntry } from './book.ts';
 import { parseItemText } from './item-text.ts';
+import { refusedDose, unknownName } from './known-name.ts';
 import { isBareNumber, parseNumber } from './number.ts';
 import { trimmedNumber } from './number-text.ts';
 import { parseQuantity, wrongKind } from './parse-quantity.ts';
@@ -61,7 +62,7 @@ const steady = (value: number): string => value.toPrecision(10);
 
 const leaf = (quantity: Quantity): Entry => ({ value: quantity.value, unit: quantity.unit });
 
-function single<T>(
+export function fieldOfOne<T>(
   words: Words & { readonly placeholder: string; readonly isAmount: boolean },
   readOne: (text: string, context: FieldContext) => Parsed<T>,
   show: (value: T) => Entry,
@@ -109,7 +110,7 @@ interface QuantityWords extends Words {
 
 export function quantityField(words: QuantityWords): Field<Quantity | undefined> {
   const { bareUnit, accepts } = words;
-  return single<Quantity>(
+  return fieldOfOne<Quantity>(
     { placeholder: 'AMOUNT', ...words, isAmount: true },
     (text) => parseQuantity(bareUnit && isBareNumber(text.trim()) ? `${text} ${bareUnit}` : text, accepts),
     leaf,
@@ -118,7 +119,7 @@ export function quantityField(words: QuantityWords): Field<Quantity | undefined>
 }
 
 export function numberField(words: Words & { readonly signed?: boolean }): Field<number | undefined> {
-  return single<number>(
+  return fieldOfOne<number>(
     { placeholder: 'NUMBER', ...words, isAmount: false },
     (text) => parseNumber(text, { signed: words.signed ?? false }),
     (value) => ({ value, unit: '' }),
@@ -130,7 +131,7 @@ export function numberField(words: Words & { readonly signed?: boolean }): Field
 export function choiceField<Choice extends string>(
   words: Words & { readonly choices: readonly Choice[] },
 ): Field<Choice | undefined> {
-  return single<Choice>(
+  return fieldOfOne<Choice>(
     { placeholder: 'NAME', ...words, help: `${words.help}: ${words.choices.join(', ')}`, isAmount: false },
     (text) => {
       const choice = words.choices.find((one) => one === text.trim().toLowerCase());
@@ -144,7 +145,7 @@ export function choiceField<Choice extends string>(
 }
 
 export function ratioField(words: Words): Field<Ratio | undefined> {
-  return single<Ratio>(
+  return fieldOfOne<Ratio>(
     { placeholder: 'A:B', ...words, isAmount: false },
     (text) => parseRatio(text),
     (ratio) => `${trimmedNumber(ratio.left)}:${trimmedNumber(ratio.right)}`,
@@ -153,7 +154,7 @@ export function ratioField(words: Words): Field<Ratio | undefined> {
 }
 
 export function throwField(words: Words): Field<Throw | undefined> {
-  return single<Throw>(
+  return fieldOfOne<Throw>(
     { placeholder: '1+N', ...words, isAmount: false },
     (text) => parseThrow(text),
     (value) => value.written,
@@ -214,7 +215,7 @@ export function namesField(words: Words): Field<readonly BookEntry[]> {
     { placeholder: 'NAME', ...words, isAmount: false },
     (text, { book }) => {
       const entry = book.find(text);
-      return entry ? parsed(entry) : unknownName(text, book);
+      return entry ? (refusedDose(entry) ?? parsed(entry)) : unknownName(text, book);
     },
     (entries) => entries.map((entry) => entry.name),
     (entry) => entry.name,
@@ -236,14 +237,8 @@ function readItem(text: string, accepts: readonly Dimension[], book: Book): Pars
   if (kind) return kind;
   const entry = book.find(name);
   if (!entry && value === undefined) return unknownName(name, book);
-  return parsed({ name: entry?.name ?? name, entry, quantity, value });
-}
-
-export function unknownName(name: string, book: Book): Parsed<never> {
-  const near = book.nearest(name, 3);
-  const hint =
-    near.length > 0 ? `did you mean ${near.join(', ')}?` : 'neckring ingredient WORDS finds the names';
-  return refused('unknown-ingredient', `"${name}" is not an ingredient that is known`, hint);
+  const withdrawn = entry && refusedDose(entry);
+  return withdrawn ?? parsed({ name: entry?.name ?? name, entry, quantity, value });
 }
 
 function showItem(item: NamedItem): Row {

@@ -2,8 +2,9 @@
 
 import { type Parsed, parsed, refused } from '../problem.ts';
 import type { BookEntry } from './book.ts';
-import { type Field, several, unknownName } from './fields.ts';
+import { type Field, several } from './fields.ts';
 import { parseItemText } from './item-text.ts';
+import { unknownName } from './known-name.ts';
 import { wrongKind } from './parse-quantity.ts';
 import type { Dimension, Quantity } from './quantity.ts';
 import type { Concentration, Portion } from './solution/dissolve.ts';

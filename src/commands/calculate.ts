@@ -13,6 +13,7 @@ import { wordSources } from './worded-sources.ts';
 
 export async function runCalculator(calculator: Calculator, call: Call, io: Io): Promise<Outcome> {
   const { book, sources } = await openBook(io);
+  await calculator.loads?.();
   const trial = optionValue(call, 'trial');
   const isRecorded = call.flags.has('record');
   if (isRecorded && trial === undefined)

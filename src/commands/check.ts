@@ -8,12 +8,13 @@ import type { Block } from '../output/view.ts';
 import { fail, type Problem } from '../problem.ts';
 import type { Call, Outcome } from './command.ts';
 import { readPort, requireRoot } from './open-ledger.ts';
-import { checkStaleResults, staleResults } from './stale-results.ts';
+import { checkStaleResults, loadForResults, staleResults } from './stale-results.ts';
 
 export async function runCheck(call: Call, io: Io): Promise<Outcome> {
   const root = await requireRoot(io);
   const { ingredients } = await import('../reference/library.ts');
   const ledger = await readLedger(root, readPort(io));
+  await loadForResults(ledger.trials);
   const all = checkLedger(ledger, ingredients, [
     checkStaleResults,
     checkUsedStages((trial, sources) => staleResults(trial, { sources, book: sources.book })),

@@ -3,7 +3,7 @@
 import type { Caution } from '../calc/answer.ts';
 import type { Book, BookEntry } from '../calc/book.ts';
 import type { ChainSource } from '../calc/dilution/chain.ts';
-import { unknownName } from '../calc/fields.ts';
+import { unknownName } from '../calc/known-name.ts';
 import { parseQuantity } from '../calc/parse-quantity.ts';
 import { isLike } from '../calc/slip-guard/item-substances.ts';
 import type { Io } from '../io.ts';

@@ -3,8 +3,10 @@
 import type { Book } from '../calc/book.ts';
 import type { TrialPicture } from '../calc/calculator.ts';
 import { calculators } from '../calc/calculators/index.ts';
+import { notLoaded } from '../calc/intake/loaded-intake.ts';
 import type { ResultCard, TrialCard } from '../ledger/cards.ts';
 import { type Check, type CheckContext, found } from '../ledger/check.ts';
+import { pictureFacts } from '../ledger/picture-facts.ts';
 import { textUnder } from '../ledger/reading.ts';
 import { resolveTrial } from '../ledger/resolve.ts';
 import { valueUnder } from '../ledger/tree.ts';
@@ -34,9 +36,7 @@ export function staleResults(
   if (trial.results.length === 0 || !trial.isSound) return [];
   const { mixture } = resolveTrial(trial, sources);
   if (!mixture) return [];
-  const dropGrams = sources.bench?.drop?.massGrams;
-  const alkalinity = sources.bench?.water.alkalinity;
-  const picture: TrialPicture = { number: trial.number, mixture, dropGrams, alkalinity };
+  const picture: TrialPicture = { mixture, ...pictureFacts(trial, sources.bench) };
   return latest(trial.results).filter((result) => {
     const marks = marksToday(result, picture, book);
     return marks !== undefined && result.of !== undefined && !marks.includes(result.of);
@@ -78,6 +78,12 @@ function marksToday(result: ResultCard, picture: TrialPicture, book: Book): read
     return 'why' in answered ? [] : answered.answers.map(markOf);
   } catch (thrown) {
     if (!isProblemError(thrown)) throw thrown;
-    return [];
+    return thrown.problems.some(({ code }) => code === notLoaded) ? undefined : [];
   }
+}
+
+/** Loads what the calculators need whose answers stand in these trials, so that they can be told again. */
+export async function loadForResults(trials: readonly TrialCard[]): Promise<void> {
+  const named = new Set(trials.flatMap(({ results }) => results.map(({ calculator }) => calculator)));
+  for (const { name, loads } of calculators) if (named.has(name)) await loads?.();
 }

@@ -3,7 +3,7 @@ import { answered } from '../calc/answered.ts';
 import type { Book, BookEntry } from '../calc/book.ts';
 import { drinkCautions } from '../calc/drink/drink-cautions.ts';
 import { finishedDrink } from '../calc/drink/finished-drink.ts';
-import { unknownName } from '../calc/fields.ts';
+import { unknownName } from '../calc/known-name.ts';
 import type { Mixture } from '../calc/mixture/picture.ts';
 import { type Equal, equals, type SwapFactor, swapFactor, usualEqual } from '../calc/swap.ts';
 import type { Io } from '../io.ts';

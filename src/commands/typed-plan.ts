@@ -1,7 +1,7 @@
 /** What goes into a new trial, typed on the command line: items as `2 g sweet orange oil`, steps as sentences. */
 
 import type { Book } from '../calc/book.ts';
-import { unknownName } from '../calc/fields.ts';
+import { unknownName } from '../calc/known-name.ts';
 import { parseAmount } from '../calc/parse-amount.ts';
 import { entryLines } from '../ledger/fact-text.ts';
 import { otherStageOf } from '../ledger/stage-name.ts';

@@ -42,7 +42,10 @@ function listBlocks(
   const rows = fact.filter(
     (one): one is Row => typeof one === 'object' && !('unit' in one && 'value' in one),
   );
-  const shown = columns.filter(([key]) => rows.some((row) => row[key] !== undefined && !isAbsent(row[key])));
+  const shown = columns.filter(
+    ([key, column]) =>
+      column.as !== 'nowhere' && rows.some((row) => row[key] !== undefined && !isAbsent(row[key])),
+  );
   return [
     {
       kind: 'table',

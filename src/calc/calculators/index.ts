@@ -10,6 +10,7 @@ import { drops } from './drops.ts';
 import { emulsifier } from './emulsifier.ts';
 import { hlb } from './hlb.ts';
 import { hlbOf } from './hlb-of.ts';
+import { intake } from './intake.ts';
 import { ph } from './ph.ts';
 import { titrate } from './titrate.ts';
 import { waterActivity } from './water-activity.ts';
@@ -27,4 +28,5 @@ export const calculators: readonly Calculator[] = [
   brix,
   waterActivity,
   carbonation,
+  intake,
 ];

@@ -95,11 +95,10 @@ export const dailyIntakes: readonly DailyIntake[] = [
   jecfa('rosin esters', 25, 'as quoted by EFSA 2010;8(7):1654', 'abstract'),
   caffeine(200, 'mg at once', 'adults'),
   caffeine(400, 'mg a day', 'adults, not pregnant'),
-  caffeine(200, 'mg a day', 'pregnant or breast-feeding'),
+  caffeine(200, 'mg a day', 'those pregnant or breast-feeding'),
   caffeine(3, 'mg/kg a day', 'children'),
   efsa('phosphorus', 40, '2019;17(6):5674', {
-    people: 'from all food; not for kidney disease',
-    note: 'children came out above it',
+    note: 'not for kidney disease; children came out above it',
   }),
   jecfa('phosphorus', 70, '26th meeting 1982', 'text', { kind: 'most' }),
   efsa('tartaric', 240, '2020;18(3):6030', { note: 'in place of 30' }),
