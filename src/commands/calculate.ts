@@ -4,6 +4,7 @@ import { loadArithmetic } from '../calc/arithmetic.ts';
 import { type Calculator, optionName } from '../calc/calculator.ts';
 import { emulsionStrength } from '../calc/calculators/dose.ts';
 import type { Io } from '../io.ts';
+import { findRoot } from '../ledger/find-root.ts';
 import { answerJson } from '../output/answer-json.ts';
 import { answerPage } from '../output/answer-page.ts';
 import { fail, isProblemError } from '../problem.ts';
@@ -19,7 +20,8 @@ export async function runCalculator(calculator: Calculator, call: Call, io: Io):
   if (isRecorded && trial === undefined)
     fail('usage', '--record needs a trial to write into', 'add --trial N');
   const pictured = trial === undefined ? undefined : await picture(trial, io);
-  const typed = { ...(await emulsionOf(call, io)), ...typedInputs(calculator, call) };
+  const stock = calculator.name === 'drops' ? await stockOf(call, io) : undefined;
+  const typed = { ...(await emulsionOf(call, io)), ...typedInputs(calculator, call), ...stock?.typed };
   const inputs = { typed, book, ...(pictured ? { picture: pictured.picture } : {}) };
   const filed = await withArithmetic(() => calculator.answer(inputs));
   const answer = wordSources(filed.answer, sources);
@@ -28,8 +30,12 @@ export async function runCalculator(calculator: Calculator, call: Call, io: Io):
     page: answerPage(answer, calculator.readings, call.flags.has('explain')),
     json: answerJson(answer),
     problems: [...answer.problems, ...(pictured?.warnings ?? [])],
-    notes:
-      isRecorded && trial !== undefined ? await record({ calculator, filed, typed, call, trial, io }) : [],
+    notes: [
+      ...(stock?.notes ?? []),
+      ...(isRecorded && trial !== undefined
+        ? await record({ calculator, filed, typed, call, trial, io })
+        : []),
+    ],
   };
 }
 
@@ -60,6 +66,14 @@ type Ledger = typeof import('./with-ledger.ts');
 async function picture(trial: string, io: Io): ReturnType<Ledger['openPicture']> {
   const { openPicture } = await import('./with-ledger.ts');
   return openPicture(trial, io);
+}
+
+/** A stock of the shelf, where no strength is typed and no trial says one. */
+async function stockOf(call: Call, io: Io) {
+  if (optionValue(call, 'trial') !== undefined && optionValue(call, 'stock') === undefined) return undefined;
+  if ((await findRoot(io.workingFolder)) === undefined) return undefined;
+  const { stockForDrops } = await import('./with-ledger.ts');
+  return stockForDrops(call, io);
 }
 
 async function record(recording: Parameters<Ledger['recordAnswers']>[0]): Promise<readonly string[]> {

@@ -5,6 +5,7 @@ export { runCheck } from './check.ts';
 export { runCorrect } from './correct.ts';
 export { runDilute } from './dilute.ts';
 export { runDropper } from './dropper.ts';
+export { stockForDrops } from './drops-stock.ts';
 export { runInit } from './init.ts';
 export { openLedgerBook } from './ledger-book.ts';
 export { runList } from './list.ts';

@@ -312,3 +312,27 @@ describe('dropper', () => {
     expect(ran.err).toContain(message);
   });
 });
+
+describe('drops from the shelf', () => {
+  const words = ['drops', '--target', '0.5 ppb', '--in', '1 L'];
+
+  it.each([[[]], [['--stock', 'cassis stock']]])(
+    'takes strength and drop of the stock (%j)',
+    async (more) => {
+      const folder = await exampleLedger();
+      const answer = await found([...words, ...more], { folder });
+      // 0.5 ug in a litre of 1 kg, by drops of 0.021 g at 2 ppm.
+      expect(leafValue(answer['drops'])).toBeCloseTo(5e-7 / (2e-6 * 0.021), 9);
+      const { err } = await neckring([...words, ...more], { folder });
+      expect(err).toBe('from the shelf: cassis stock, 2 ppm, a drop 0.021 g\n');
+    },
+  );
+
+  it('leaves an expired one, and says so of one that is named', async () => {
+    const setting = { folder: await exampleLedger(), now: '2026-07-01T12:00:00Z' };
+    expect((await neckring(words, setting)).err).toContain('--stock is needed');
+    expect((await neckring([...words, '--stock', 'cassis stock'], setting)).err).toContain(
+      'past the end of its keeping',
+    );
+  });
+});

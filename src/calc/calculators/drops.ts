@@ -48,14 +48,14 @@ export const drops = defineCalculator({
     }),
     stock: required(
       quantityField({
-        help: 'strength of the stock, such as 10 ppm',
+        help: 'strength of the stock, such as 10 ppm; in a ledger its name, or what suits of the shelf if left out',
         accepts: ['share'],
         placeholder: 'SHARE',
       }),
     ),
     drop: required(
       quantityField({
-        help: 'mass of one drop of it, such as 0.021 g',
+        help: 'mass of one drop of it, such as 0.021 g; of a stock of the shelf its own',
         accepts: ['mass'],
         placeholder: 'MASS',
       }),
