@@ -37,6 +37,10 @@ export interface TrialPicture {
   readonly dropGrams: number | undefined;
   /** Of the bench's own water. */
   readonly alkalinity?: Quantity | undefined;
+  /** The newest droplet size that was measured. */
+  readonly droplet?: Quantity | undefined;
+  /** Of the bench. */
+  readonly temperature?: Quantity | undefined;
 }
 
 export type Fields = Readonly<Record<string, Field<unknown>>>;

@@ -41,9 +41,9 @@ export async function reckonFormula(
 ): Promise<ReckonedFormula> {
   const { card } = design;
   const { mixture, sources, warnings } = await resolveDesign(here, design, book);
-  const dropGrams = here.bench.drop?.massGrams;
-  const alkalinity = here.bench.water.alkalinity;
-  const { answers } = reckonTrial({ number: undefined, mixture, dropGrams, alkalinity }, book);
+  const { drop, water, temperature } = here.bench;
+  const bench = { dropGrams: drop?.massGrams, alkalinity: water.alkalinity, temperature };
+  const { answers } = await reckonTrial({ number: undefined, mixture, ...bench }, book);
   const drink = finishedDrink(mixture, drinkConditions({ bench: here.bench, card }));
   const aims = drink.ok ? aimReports(card, drink.value, sources) : [];
   const worded = answers.map((one) => ({ ...one, answer: wordSources(one.filed.answer, bibliography) }));

@@ -44,7 +44,7 @@ export async function runReckon(call: Call, io: Io): Promise<Outcome> {
     }
     const trial = { ...design, card: design.card };
     const { picture, warnings } = await pictureOf(here, trial, book);
-    const reckoning = reckonTrial(picture, book);
+    const reckoning = await reckonTrial(picture, book);
     const { cautions, gate } = await trialCautions(here, trial, { book, mixture: picture.mixture });
     await askAboutCaffeine(call, io, gate);
     const measured = await measuredOf(here, trial, book);

@@ -21,10 +21,11 @@ export interface Reckoning {
   readonly notApplied: readonly NotApplied[];
 }
 
-export function reckonTrial(picture: TrialPicture, book: Book): Reckoning {
+export async function reckonTrial(picture: TrialPicture, book: Book): Promise<Reckoning> {
   const answers: Reckoned[] = [];
   const notApplied: NotApplied[] = [];
   for (const calculator of calculators) {
+    await calculator.loads?.();
     const result = answersOf(calculator, picture, book);
     if ('why' in result) notApplied.push({ calculator, why: result.why });
     else answers.push(...result.answers.map((filed) => ({ calculator, filed })));

@@ -4,6 +4,7 @@ import type { Book } from '../calc/book.ts';
 import type { TrialPicture } from '../calc/calculator.ts';
 import type { Io } from '../io.ts';
 import type { TrialCard } from '../ledger/cards.ts';
+import { pictureFacts } from '../ledger/picture-facts.ts';
 import { problemAt } from '../ledger/places.ts';
 import { makeSources, resolveTrial } from '../ledger/resolve.ts';
 import { openTrialsUsedBy } from '../ledger/single-trial.ts';
@@ -25,12 +26,7 @@ export async function pictureOf(here: Here, trial: OpenedTrial, book: Book): Pro
   const problems = found.map(({ finding, span }) => problemAt(trial.document.source, finding, span));
   if (!mixture) throw new ProblemError(problems);
   return {
-    picture: {
-      number: trial.card.number,
-      mixture,
-      dropGrams: here.bench.drop?.massGrams,
-      alkalinity: here.bench.water.alkalinity,
-    },
+    picture: { mixture, ...pictureFacts(trial.card, here.bench) },
     warnings: problems,
   };
 }

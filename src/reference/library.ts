@@ -2,7 +2,12 @@
 
 import { solutionSources } from './solution/solution-sources.ts';
 import { sources as ingredientSources, type Source } from './sources.ts';
+import { stabilitySources } from './stability-sources.ts';
 
 export { ingredients } from './ingredients/index.ts';
 
-export const sources: Readonly<Record<string, Source>> = { ...solutionSources, ...ingredientSources };
+export const sources: Readonly<Record<string, Source>> = {
+  ...solutionSources,
+  ...stabilitySources,
+  ...ingredientSources,
+};

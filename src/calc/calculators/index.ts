@@ -5,6 +5,7 @@ import { acid } from './acid.ts';
 import { adjust } from './adjust.ts';
 import { brix } from './brix.ts';
 import { carbonation } from './carbonation.ts';
+import { clarity } from './clarity.ts';
 import { dose } from './dose.ts';
 import { drops } from './drops.ts';
 import { emulsifier } from './emulsifier.ts';
@@ -28,5 +29,6 @@ export const calculators: readonly Calculator[] = [
   brix,
   waterActivity,
   carbonation,
+  clarity,
   intake,
 ];
