@@ -43,6 +43,7 @@ export const ladderCommands: readonly CommandSpec[] = [
         name: 'control',
         placeholder: 'WHAT',
         help: 'remake what is known to hold: "1:4", "trial 12" or "series orange ladder"',
+        isAmount: true,
       },
       { name: 'blank', help: 'one beaker with everything but the oil' },
       { name: 'series', placeholder: 'NAME', help: 'its name; one that is there is added to' },
@@ -67,10 +68,15 @@ export const ladderCommands: readonly CommandSpec[] = [
     about:
       'Chooses ratios to be made at once, those that are expected to tell most of where the break lies. Says when it is known well enough, and how many beakers are left till then.',
     group: 'Ladders',
-    words: [{ name: 'SERIES', help: 'its name or its file', required: true }],
+    words: [{ name: 'SERIES', help: 'its name or its file', many: true, required: true }],
     options: [
       { name: 'beakers', placeholder: 'K', help: 'how many at once; 4 if left out' },
-      { name: 'within', placeholder: 'SHARE', help: 'how well the break is to be known; 10 % if left out' },
+      {
+        name: 'within',
+        placeholder: 'SHARE',
+        help: 'how well the break is to be known; 10 % if left out',
+        isAmount: true,
+      },
       writeOption,
       jsonOption,
     ],
@@ -91,7 +97,12 @@ export const ladderCommands: readonly CommandSpec[] = [
       { name: 'TEXT', help: 'what was decided, in your own words', required: true },
     ],
     options: [
-      { name: 'ratio', placeholder: 'RATIO', help: 'what was decided on: 1:3, 0.333, or an amount' },
+      {
+        name: 'ratio',
+        placeholder: 'RATIO',
+        help: 'what was decided on: 1:3, 0.333, or an amount',
+        isAmount: true,
+      },
       { name: 'why', placeholder: 'TEXT', help: 'what it rests on' },
       {
         name: 'again',

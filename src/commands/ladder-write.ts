@@ -58,8 +58,7 @@ export async function ladderFiles(ladder: LadderToWrite, io: Io): Promise<Ladder
   const last = Math.max(0, ...seen.names.flatMap((name) => numberInName(name) ?? []));
   const numbered = beakers.map((beaker, at): NumberedBeaker => {
     const number = last + 1 + at;
-    const title = titleOf(series, beaker).replaceAll(' : ', ' to ');
-    return { beaker, number, file: `${trials}/${trialFileName(number, title)}` };
+    return { beaker, number, file: `${trials}/${trialFileName(number, titleOf(series, beaker))}` };
   });
   const seriesChanges = seriesChange(ladder, numbered, io);
   return {
@@ -78,10 +77,10 @@ export async function ladderFiles(ladder: LadderToWrite, io: Io): Promise<Ladder
   };
 }
 
-/** `orange ladder, 1 : 3`; what the name of the series says already is not said again. */
+/** `orange ladder, 1 to 3`; what the name of the series says already is not said again. */
 function titleOf({ name, varies }: SeriesToWrite, { label }: PlannedBeaker): string {
   const says = normaliseName(name).includes(normaliseName(varies));
-  return `${name}, ${says ? label.replace(`${varies} `, '') : label}`;
+  return `${name}, ${says ? label.replace(`${varies} `, '') : label}`.replaceAll(' : ', ' to ');
 }
 
 const seriesFileOf = ({ card, name }: SeriesToWrite): string =>
