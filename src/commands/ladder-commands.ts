@@ -113,8 +113,12 @@ export const ladderCommands: readonly CommandSpec[] = [
     ],
     examples: [
       {
-        line: 'decide "orange ladder" "one part to three" --ratio 1:3 --why "14 turned blue on day 7"',
-        says: 'the end of a ladder',
+        line: 'decide "orange ladder" "one part to three" --ratio 1:3 --why "14 turned blue" --dry-run --again',
+        says: 'look first',
+      },
+      {
+        line: 'decide "orange ladder" "a step further back" --ratio 1:3.3 --again',
+        says: 'in place of the decision that stands there',
       },
     ],
     load: async () => (await import('./decide.ts')).runDecide,
