@@ -113,12 +113,15 @@ export function typeLines(due: readonly PlannedLook[]): readonly string[] {
 
 export const lookList = `LOOK is what you see: ${looks.join(', ')}. On a terminal neckring look alone asks for one after the other, shuffled.`;
 
+/** The most that `look` takes in one range. */
+const longestRange = 500;
+
 /** `11-13 15` */
 export function ranges(numbers: readonly number[]): string {
   const runs: { from: number; to: number }[] = [];
   for (const number of [...new Set(numbers)].sort((left, right) => left - right)) {
     const run = runs.at(-1);
-    if (run?.to === number - 1) run.to = number;
+    if (run?.to === number - 1 && number - run.from < longestRange) run.to = number;
     else runs.push({ from: number, to: number });
   }
   return runs

@@ -252,6 +252,7 @@ describe('what to type', () => {
     expect(ranges([15, 11, 12, 13, 11])).toBe('11-13 15');
     expect(ranges([3, 4])).toBe('3 4');
     expect(ranges([7])).toBe('7');
+    expect(ranges(Array.from({ length: 600 }, (_, at) => at + 1))).toBe('1-500 501-600');
   });
 
   it('words as a shell takes them', () => {
