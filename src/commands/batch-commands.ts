@@ -43,6 +43,12 @@ const benchOptions: readonly OptionSpec[] = [
   },
 ];
 
+/** What is read of a tank on the day. */
+const batchReadings: readonly string[] = [
+  ...['look', 'temperature', 'turbidity', 'ph', 'acid', 'brix', 'density', 'co2'],
+  ...['smell', 'colour', 'viewed', 'by', 'note'],
+];
+
 export const batchCommands: readonly CommandSpec[] = [
   {
     name: 'dilute',
@@ -220,7 +226,7 @@ export const batchCommands: readonly CommandSpec[] = [
       { name: 'retained', placeholder: 'COUNT', help: 'bottles kept back to be looked at' },
       { name: 'title', placeholder: 'TEXT', help: 'what it is' },
       { name: 'readings', help: 'the figures are running readings on one tare' },
-      ...observationOptions.filter(({ name }) => name !== 'photo'),
+      ...observationOptions.filter(({ name }) => batchReadings.includes(name)),
       dryRunOption,
       jsonOption,
     ],

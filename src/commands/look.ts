@@ -9,11 +9,15 @@ import { mannerOf } from './look-manner.ts';
 import { roundOutcome } from './look-outcome.ts';
 import { walkDue } from './look-walk.ts';
 import { writeRound } from './look-write.ts';
+import { observeBatch } from './observe-batch.ts';
+import { findBatch } from './open-batch.ts';
 import { openHere } from './open-ledger.ts';
 
 /** `look 14-17 clear 18 bluish`; alone on a terminal, the samples that are due. */
 export async function runLook(call: Call, io: Io): Promise<Outcome> {
   if (call.words.length > 0) {
+    const ofBatch = await lookAtBatch(call, io);
+    if (ofBatch) return ofBatch;
     const { round, faults } = readLookLine(call.words);
     return recordRound(call, io, round, faults);
   }
@@ -25,6 +29,16 @@ export async function runLook(call: Call, io: Io): Promise<Outcome> {
     );
   const here = await openHere(io);
   return walkDue({ call, io, here, warnings: viewedWarnings(call, here.bench) });
+}
+
+/** `look 2026-03-12-1 clear`: of a batch; undefined where the first word names none. */
+async function lookAtBatch(call: Call, io: Io): Promise<Outcome | undefined> {
+  const [name = '', ...looks] = call.words;
+  if (/^\d+(?:[-,]\d+)*$/.test(name) && !/^\d{4}-\d{2}-\d{2}/.test(name)) return undefined;
+  if (looks.length === 0) return undefined;
+  const here = await openHere(io);
+  const batch = await findBatch(here, io, name);
+  return batch && observeBatch({ ...call, values: { ...call.values, look: looks } }, io, here, batch);
 }
 
 /** `same 14`: the last look once more. */

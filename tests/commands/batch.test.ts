@@ -78,6 +78,17 @@ describe('batch record', () => {
     expect(Math.max(...shown.out.split('\n').map((line) => line.length))).toBeLessThanOrEqual(80);
   });
 
+  it('takes a look at a bottle kept back, as look does of trials', async () => {
+    const folder = await exampleLedger();
+    await neckring([...syrup, '--retained', '4', '--bottles', '60'], { folder });
+    const ran = await neckring(['look', name, 'clear, sediment', '--sample', 'retained'], {
+      folder,
+      now: '2026-06-10T12:00:00Z',
+    });
+    expect([ran.code, ran.err.startsWith(`wrote ${file}`)]).toEqual([0, true]);
+    expect(await readIn(folder, file)).toContain('    sample: retained\n    look: clear, sediment\n');
+  });
+
   it('writes nothing with --dry-run', async () => {
     const folder = await exampleLedger();
     const ran = await neckring([...syrup, '--dry-run'], { folder });
