@@ -47,7 +47,7 @@ export const nextPage = (shown: NextShown): Page => {
             kind: 'lines',
             lines: [
               `neckring series "${visible(opened.card.name)}"   the working ratio`,
-              `neckring decide "${visible(opened.card.name)}" "…" --ratio 1:3   writes down what you decide`,
+              `neckring decide "${visible(opened.card.name)}" "…" --ratio RATIO   writes down what you decide`,
             ],
           } as const,
         ]
