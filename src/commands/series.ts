@@ -1,5 +1,6 @@
 /** `series`: the rungs of a ladder in order, what became of them, and where the break lies. */
 
+import type { Caution } from '../calc/answer.ts';
 import type { BreakPoint } from '../calc/ladder/break-point.ts';
 import type { Io } from '../io.ts';
 import type { SeriesCard } from '../ledger/cards.ts';
@@ -46,14 +47,16 @@ async function readFoam(call: Call, { bench }: Here, series: SeriesRungs): Promi
     if (head === undefined) return undefined;
     return fail('not-foam', '--head is for a series over antifoam', 'leave it out, or vary the antifoam');
   }
-  const { foamBlocks, foamJson, readHeadBand } = await import('./series-foam.ts');
+  const { foamBlocks, foamJson, foamOf, readHeadBand } = await import('./series-foam.ts');
   const of = { series, bench, band: head === undefined ? undefined : readHeadBand(head) };
-  return { page: foamBlocks(of), json: foamJson(of), hasHeads: notedHeads(series).length > 0 };
+  const hasHeads = notedHeads(series).length > 0;
+  return { page: foamBlocks(of), json: foamJson(of), cautions: foamOf(of).cautions, hasHeads };
 }
 
 interface ShownFoam {
   readonly page: Page;
   readonly json: Readonly<Record<string, unknown>>;
+  readonly cautions: readonly Caution[];
   readonly hasHeads: boolean;
 }
 
@@ -109,6 +112,7 @@ function outcomeOfSeries(shown: Shown): Outcome {
         ...(compared ? { against: compared.json } : {}),
         ...(foam ? { foam: foam.json } : {}),
       },
+      cautions: foam?.cautions ?? [],
       sources: estimate ? explainSources(series) : [],
       problems: [...series.problems, ...notes, ...(compared?.problems ?? [])],
     }),

@@ -6,7 +6,7 @@ import { foamBlocks, foamJson, isFoamSeries, readHeadBand } from '../../src/comm
 import { openRungs, openSeriesNamed } from '../../src/commands/series-open.ts';
 import type { Io } from '../../src/io.ts';
 import { layOut } from '../../src/output/page.ts';
-import { exampleLedger, leafValue, record, rows, scratchFolder, writeIn } from './neckring.ts';
+import { exampleLedger, leafValue, neckring, record, rows, scratchFolder, writeIn } from './neckring.ts';
 
 const io = (folder: string): Io => ({
   out: () => {},
@@ -95,6 +95,20 @@ describe('a series over the dose of antifoam', () => {
     expect(page).toContain('the emulsion is taken as 10 % active');
     expect(page).toContain('local food law and a qualified person decide');
     expect(page).not.toMatch(/\b(safe|legal|compliant|approved|permitted)\b/i);
+  });
+
+  it('stands on the page of the series and in its JSON, cautions and all', async () => {
+    const folder = await foamLedger(four);
+    const page = await neckring(['series', 'foam', '--head', '5 to 15 mm'], { folder });
+    expect(page.out).toContain('The smallest dose tried with a head in the band is 20.0 ppm');
+    const parsed: unknown = JSON.parse((await neckring(['series', 'foam', '--json'], { folder })).out);
+    expect(rows(record(parsed)['cautions']).map(({ code }) => code)).toEqual([
+      'antifoam-above',
+      'antifoam-above',
+      'antifoam-figure',
+    ]);
+    const exact = await neckring(['series', 'foam', '--head', '5 mm'], { folder });
+    expect([exact.code, exact.out]).toEqual([2, '']);
   });
 
   it('only the bodies that the bench asks for', async () => {
