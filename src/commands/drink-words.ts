@@ -107,13 +107,14 @@ function preservedLines({ acidity, solution }: FinishedDrink): readonly FigureLi
 }
 
 /** Energy and sodium in one line. */
-function panelLine({ nutrition, conditions }: FinishedDrink): FigureLine {
+function panelLine({ nutrition, conditions, solution }: FinishedDrink): FigureLine {
   const { kilojoules, kilocalories, sodiumMilligrams } = nutrition;
-  const water = conditions.water.sodiumMilligramsPerLitre === undefined ? 'without' : 'with';
+  const isKnown = conditions.water.sodiumMilligramsPerLitre !== undefined;
+  const water = solution.benchWaterLitres > 0 ? `, ${isKnown ? 'with' : 'without'} the water's` : '';
   return [
     'in 100 mL',
     `${numberText(kilojoules, 3)} kJ`,
-    `${numberText(kilocalories, 3)} kcal; sodium ${numberText(sodiumMilligrams, 3)} mg, ${water} the water's`,
+    `${numberText(kilocalories, 3)} kcal; sodium ${numberText(sodiumMilligrams, 3)} mg${water}`,
   ];
 }
 
