@@ -66,7 +66,7 @@ export const ledgerCommands: readonly CommandSpec[] = [
     summary: 'write down what is seen, measured or tasted',
     about: 'A dated fact goes into the trial by its time. The very same fact is not written twice.',
     group: 'Ledger',
-    words: [{ name: 'TRIAL', help: 'its number or its file', required: true }],
+    words: [{ name: 'TRIAL', help: 'its number or its file; or a batch by its name', required: true }],
     options: [
       { name: 'sample', placeholder: 'SAMPLE', help: 'which sample; not needed where there is one' },
       { name: 'at', placeholder: 'TIME', help: '09:10, "yesterday 18:00" or a full time; now if left out' },
@@ -102,7 +102,7 @@ export const ledgerCommands: readonly CommandSpec[] = [
     about:
       'Stages with planned and weighed amounts and what they come to in the drink, the process, looks by day, results.',
     group: 'Ledger',
-    words: [{ name: 'TRIAL', help: 'its number or its file', required: true }],
+    words: [{ name: 'TRIAL', help: 'its number or its file; or a batch by its name', required: true }],
     options: [jsonOption],
     examples: [
       { line: 'show 13', says: 'trial 13' },

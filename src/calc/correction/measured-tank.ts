@@ -67,30 +67,56 @@ const LEAST = 1e-9;
  * Source    conservation of mass, and the readings' own sources
  */
 export function measuredTank(input: MeasuringInput): Parsed<readonly TankItem[]> {
-  const { items, measured, massGrams } = input;
+  const moved = movedItems(input);
+  const fault = faultOf(input, moved);
+  if (fault) return fault;
+  const tank = tankTried(input, moved);
+  let masses = moved.map(({ at }) => input.items[at]?.massGrams ?? 0);
+  for (let round = 0; round < ROUNDS; round++) {
+    const step = newtonStep(masses, tank.missesAt, input.massGrams);
+    if (!step) break;
+    masses = step.next;
+    if (step.size < CLOSE * input.massGrams) break;
+  }
+  const found = tank.withMasses(masses);
+  if (found && tank.missesAt(masses)?.every((miss) => Math.abs(miss) < 1e-6)) return parsed(found);
+  const said = moved.map(({ reading }) => `${reading} ${input.measured[reading]}`).join(' and ');
+  return refused(
+    'no-such-tank',
+    `no tank of ${input.stage} can show ${said}`,
+    'check the readings, their units, and the mass in the tank',
+  );
+}
+
+/** An item that is moved until its reading is met. */
+interface Moved {
+  readonly at: number;
+  readonly reading: 'brix' | 'acid';
+  readonly what: 'sugar' | 'acid';
+}
+
+const movedItems = ({ items, measured }: MeasuringInput): readonly Moved[] => [
+  ...(measured.brix === undefined
+    ? []
+    : [{ at: mostOf(items, 'sugar'), reading: 'brix', what: 'sugar' } as const]),
+  ...(measured.acid === undefined
+    ? []
+    : [{ at: mostOf(items, 'acid'), reading: 'acid', what: 'acid' } as const]),
+];
+
+function faultOf({ items, stage }: MeasuringInput, moved: readonly Moved[]): Parsed<never> | undefined {
+  const hint = 'name the stage that the tank holds: --stage';
+  const absent = moved.find(({ at }) => at < 0);
+  if (mostOf(items, 'water') < 0) return refused('no-water', `there is no water in ${stage}`, hint);
+  if (!absent) return undefined;
+  const { what, reading } = absent;
+  return refused('nothing-of-it', `there is no ${what} in ${stage}, so its ${reading} can't be mended`, hint);
+}
+
+/** The tank at masses that are tried: water takes up the rest of the mass. */
+function tankTried(input: MeasuringInput, moved: readonly Moved[]) {
+  const { items, massGrams, measured } = input;
   const waterAt = mostOf(items, 'water');
-  const moved = [
-    ...(measured.brix === undefined
-      ? []
-      : [{ at: mostOf(items, 'sugar'), reading: 'brix' as const, what: 'sugar' }]),
-    ...(measured.acid === undefined
-      ? []
-      : [{ at: mostOf(items, 'acid'), reading: 'acid' as const, what: 'acid' }]),
-  ];
-  if (waterAt < 0)
-    return refused(
-      'no-water',
-      `there is no water in ${input.stage}`,
-      'name the stage that the tank holds: --stage',
-    );
-  for (const { at, what, reading } of moved)
-    if (at < 0)
-      return refused(
-        'nothing-of-it',
-        `there is no ${what} in ${input.stage}, so its ${reading} can't be mended`,
-        'name the stage that the tank holds: --stage',
-      );
-  let masses = moved.map(({ at }) => items[at]?.massGrams ?? 0);
   const isMoved = new Set([waterAt, ...moved.map(({ at }) => at)]);
   const others = items.reduce((sum, item, place) => (isMoved.has(place) ? sum : sum + item.massGrams), 0);
   const withMasses = (tried: readonly number[]): readonly TankItem[] | undefined => {
@@ -107,21 +133,7 @@ export function measuredTank(input: MeasuringInput): Parsed<readonly TankItem[]>
     const shown = made && shownBy(input, made);
     return shown && moved.map(({ reading }) => shown[reading] - (measured[reading] ?? 0));
   };
-  for (let round = 0; round < ROUNDS; round++) {
-    const step = newtonStep(masses, missesAt, massGrams);
-    if (!step) break;
-    masses = step.next;
-    if (step.size < CLOSE * massGrams) break;
-  }
-  const final = withMasses(masses);
-  const left = missesAt(masses);
-  if (final && left?.every((miss) => Math.abs(miss) < 1e-6)) return parsed(final);
-  const said = moved.map(({ reading }) => `${reading} ${measured[reading]}`).join(' and ');
-  return refused(
-    'no-such-tank',
-    `no tank of ${input.stage} can show ${said}`,
-    'check the readings, their units, and the mass in the tank',
-  );
+  return { withMasses, missesAt };
 }
 
 const shownBy = (
