@@ -10,6 +10,8 @@ export interface Plan {
   readonly at: string;
   readonly drinks: { readonly A: string; readonly B: string };
   readonly question: string;
+  /** The question as it is typed when the answers are counted: `--prefer`; empty for a triangle. */
+  readonly asked: string;
   /** Where the key is. */
   readonly key: string;
   readonly rows: readonly Serving[];
@@ -19,7 +21,7 @@ const width = 78;
 
 /** What the taster sees: codes, and where to write. */
 export function sheetLines(plan: Plan): readonly string[] {
-  const { kind, at, question, key, rows } = plan;
+  const { kind, at, question, asked, key, rows } = plan;
   const places = placesOf(kind);
   return [
     `Serving sheet of a ${kind}, ${rows.length} ${rows.length === 1 ? 'tasting' : 'tastings'}, ${at}`,
@@ -35,7 +37,7 @@ export function sheetLines(plan: Plan): readonly string[] {
     ),
     '',
     ...paragraph(`The key is in ${key}. Open it when every line has an answer, then type`),
-    `  neckring ${kind}${kind === 'pair' ? ' …' : ''} --right N --of ${rows.length}`,
+    `  neckring ${[kind, asked, `--right N --of ${rows.length}`].filter(Boolean).join(' ')}`,
   ].map(visible);
 }
 

@@ -3,12 +3,13 @@
 import { resolve } from 'node:path';
 import { parseNumber } from '../calc/number.ts';
 import { wholeNumber } from '../calc/tasting/choice-inputs.ts';
-import { mostServings, type ServingKind, servingPlan } from '../calc/tasting/serving-plan.ts';
+import { mostServings, orders, type ServingKind, servingPlan } from '../calc/tasting/serving-plan.ts';
 import type { Io } from '../io.ts';
 import { writtenTime } from '../ledger/typed-time.ts';
 import { envelope } from '../output/answer-json.ts';
 import { fail } from '../problem.ts';
 import { type Call, type Outcome, optionValue } from './command.ts';
+import { quoted } from './due-words.ts';
 import { keyText, type Plan, sheetLines } from './serving-words.ts';
 import { writeOut } from './write-out.ts';
 
@@ -25,11 +26,12 @@ export async function runServing(kind: ServingKind, call: Call, io: Io): Promise
     kind,
     at,
     drinks: drinksOf(call),
-    question: questionOf(kind, call),
+    ...questionOf(kind, call),
     key,
     rows: servingPlan({ kind, servings, random: io.random }),
   };
   const notes = [await writeNew(call, io, key, keyText(plan))];
+  notes.push(...evenNote(kind, servings));
   const lines = sheetLines(plan);
   if (sheet !== undefined) notes.push(await writeNew(call, io, sheet, `${lines.join('\n')}\n`));
   return {
@@ -95,12 +97,22 @@ function drinksOf(call: Call): Plan['drinks'] {
   return { A: named(trial || 'the one'), B: named(against || 'the other') };
 }
 
-function questionOf(kind: ServingKind, call: Call): string {
-  if (kind === 'triangle') return 'Two glasses hold the same, one is the odd one. Which?';
+function questionOf(kind: ServingKind, call: Call): Pick<Plan, 'question' | 'asked'> {
+  if (kind === 'triangle')
+    return { question: 'Two glasses hold the same, one is the odd one. Which?', asked: '' };
   const more = optionValue(call, 'more')?.trim();
   if (more !== undefined && call.flags.has('prefer'))
     return fail('given-twice', 'both --more and --prefer are given', 'a tasting asks one question');
-  if (more === undefined && !call.flags.has('prefer'))
-    return fail('missing', 'what is to be asked is not given', 'add --more soapy, or --prefer');
-  return more === undefined ? 'Which of the two do you prefer?' : `Which of the two is more ${more}?`;
+  const sides = call.flags.has('two-sided') ? ' --two-sided' : '';
+  if (more) return { question: `Which of the two is more ${more}?`, asked: `--more ${quoted(more)}${sides}` };
+  if (call.flags.has('prefer')) return { question: 'Which of the two do you prefer?', asked: '--prefer' };
+  return fail('missing', 'what is to be asked is not given', 'add --more soapy, or --prefer');
+}
+
+/** Every order equally often takes a whole number of rounds. */
+function evenNote(kind: ServingKind, servings: number): readonly string[] {
+  const round = orders[kind].length;
+  if (servings % round === 0) return [];
+  const even = Math.ceil(servings / round) * round;
+  return [`${servings} is no whole round of the ${round} orders: with ${even} each would come equally often`];
 }

@@ -203,6 +203,13 @@ describe('a serving plan', () => {
     expect(await readIn(folder, String(answer['key']))).toContain('A  the one');
   });
 
+  it('ends with what to type, and says where the orders are not even', async () => {
+    const folder = await scratchFolder();
+    const odd = await neckring(['pair', '--more', "clove's bite", '--plan', '5'], { folder });
+    expect(odd.out).toContain("neckring pair --more 'clove'\\''s bite' --right N --of 5\n");
+    expect(odd.err).toContain('with 6 each would come equally often');
+  });
+
   it('asks what is to be asked', async () => {
     const { err } = await neckring(typed('pair --plan 4'), { folder: await scratchFolder() });
     expect(err).toContain('what is to be asked is not given');
