@@ -1,15 +1,14 @@
-import type { Io } from '../io.ts';
 import { envelope } from '../output/answer-json.ts';
 import type { Block, Page } from '../output/view.ts';
 import { type Problem, ProblemError } from '../problem.ts';
-import type { Call, Outcome } from './command.ts';
+import { atRevision } from './open-at.ts';
 import { costJson, designJson } from './scale-json.ts';
 import { type BatchReport, batchReport } from './scale-report.ts';
 import { scaleRequest } from './scale-request.ts';
 import { costWords, longTitleOf, madeFor, money } from './scale-words.ts';
 
-export async function runCost(call: Call, io: Io): Promise<Outcome> {
-  const report = await batchReport(call.words[0] ?? '', scaleRequest(call), io);
+export const runCost = atRevision(async (call, io, here) => {
+  const report = await batchReport(call.words[0] ?? '', scaleRequest(call), { io, here });
   const unpriced = unpricedProblems(report);
   if (report.cost.totals.length === 0) throw new ProblemError(unpriced.map(asError), 2);
   return {
@@ -23,7 +22,7 @@ export async function runCost(call: Call, io: Io): Promise<Outcome> {
     }),
     problems: [...report.warnings, ...unpriced],
   };
-}
+});
 
 function costPage(report: BatchReport): Page {
   const { cost } = report;

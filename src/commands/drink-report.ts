@@ -29,7 +29,7 @@ import { type MeasuredDrink, measuredDrink } from './drink-measured.ts';
 import { benchOffsets } from './drink-offset.ts';
 import { bookOf } from './ledger-book.ts';
 import { designWords, resolveDesign } from './open-formula.ts';
-import { openHere } from './open-ledger.ts';
+import type { Here } from './open-ledger.ts';
 import { sourceWords } from './worded-sources.ts';
 
 export interface DrinkReport {
@@ -47,8 +47,7 @@ export interface DrinkReport {
   readonly bibliography: Readonly<Record<string, Source>>;
 }
 
-export async function drinkReport(call: Call, io: Io): Promise<DrinkReport> {
-  const here = await openHere(io);
+export async function drinkReport(call: Call, io: Io, here: Here): Promise<DrinkReport> {
   const { design, formula } = await openDrinkDesign(here, io, call.words[0] ?? '');
   const { mixture, sources, warnings } = await resolveDesign(here, design, await bookOf(here));
   const { sources: bibliography } = await import('../reference/library.ts');

@@ -1,9 +1,8 @@
-import type { Io } from '../io.ts';
 import { type Envelope, envelope } from '../output/answer-json.ts';
 import { cautionBlocks } from '../output/answer-page.ts';
 import type { Page } from '../output/view.ts';
 import { visible } from '../output/visible.ts';
-import type { Call, Outcome } from './command.ts';
+import type { Call } from './command.ts';
 import { additivesJson, allFiguresBlocks, aromaBlocks, besideBlocks } from './drink-additives.ts';
 import { bottleJson } from './drink-bottle.ts';
 import { drinkJson } from './drink-json.ts';
@@ -20,9 +19,10 @@ import {
 } from './drink-page.ts';
 import { type DrinkReport, drinkReport } from './drink-report.ts';
 import { drinkSources } from './drink-sources.ts';
+import { atRevision } from './open-at.ts';
 
-export async function runDrink(call: Call, io: Io): Promise<Outcome> {
-  const report = await drinkReport(call, io);
+export const runDrink = atRevision(async (call, io, here) => {
+  const report = await drinkReport(call, io, here);
   const isMissed = report.aims.some(({ judged }) => judged.state === 'missed');
   return {
     exitCode: isMissed ? 1 : 0,
@@ -30,7 +30,7 @@ export async function runDrink(call: Call, io: Io): Promise<Outcome> {
     json: drinkEnvelope(report),
     problems: report.warnings,
   };
-}
+});
 
 const titleOf = ({ card }: DrinkReport['design']): string =>
   visible(card.kind === 'trial' ? `Trial ${card.number}` : card.name);

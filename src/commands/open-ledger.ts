@@ -2,6 +2,7 @@
 
 import { isAbsolute, relative, resolve, sep } from 'node:path';
 import type { Io } from '../io.ts';
+import type { Revision } from '../ledger/at-revision.ts';
 import type { BenchCard, TrialCard } from '../ledger/cards.ts';
 import { findRoot } from '../ledger/find-root.ts';
 import { type LedgerPlace, openBench, settingsOf } from '../ledger/folder.ts';
@@ -14,6 +15,8 @@ import { nearestNames } from '../reference/name.ts';
 
 export interface Here extends LedgerPlace {
   readonly bench: BenchCard;
+  /** The git revision that is read; absent where the files are read as they stand. */
+  readonly revision?: Revision;
 }
 
 export const readPort = (io: Io): ReadPort => ({ ...diskReadPort, now: io.now });

@@ -14,7 +14,7 @@ import { fail, type Problem } from '../problem.ts';
 import { largestDilution } from '../reference/dilution.ts';
 import { bookOf } from './ledger-book.ts';
 import { openDesign } from './open-formula.ts';
-import { type Here, openHere } from './open-ledger.ts';
+import type { Here } from './open-ledger.ts';
 import { batchCautions } from './scale-cautions.ts';
 import { type BatchCheck, batchChecks } from './scale-checks.ts';
 import { type BatchDesign, batchDesign, isDrinkAsked } from './scale-design.ts';
@@ -44,8 +44,11 @@ export interface BatchReport {
 }
 
 /** Plans the batch that is asked for. */
-export async function batchReport(typed: string, request: ScaleRequest, io: Io): Promise<BatchReport> {
-  const here = await openHere(io);
+export async function batchReport(
+  typed: string,
+  request: ScaleRequest,
+  { io, here }: { readonly io: Io; readonly here: Here },
+): Promise<BatchReport> {
   const design = await openDesign(here, io, typed);
   const made = await batchDesign(here, design, { book: await bookOf(here), request });
   const target = request.target ?? asWritten(made);
@@ -73,7 +76,9 @@ export async function batchReport(typed: string, request: ScaleRequest, io: Io):
     pilot: await pilotNote(here, made, { plan, target }),
     checks: batchChecks(made, plan),
     cautions: await batchCautions(here, made, filling),
-    revision: await fileRevision(here.root, design.file),
+    revision: here.revision
+      ? { short: here.revision.short, isChanged: false }
+      : await fileRevision(here.root, design.file),
     warnings: made.warnings,
   };
 }

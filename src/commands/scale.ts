@@ -10,7 +10,9 @@ import { batchSheetHtml } from '../output/batch-sheet-html.ts';
 import { batchSheetMarkdown } from '../output/batch-sheet-markdown.ts';
 import { fail } from '../problem.ts';
 import { askAboutCaffeine } from './caffeine-gate.ts';
-import { type Call, type Outcome, optionValue } from './command.ts';
+import { optionValue } from './command.ts';
+import { atRevision } from './open-at.ts';
+import { openHere } from './open-ledger.ts';
 import { scaleEnvelope } from './scale-json.ts';
 import { scalePage } from './scale-page.ts';
 import { type BatchReport, batchReport } from './scale-report.ts';
@@ -18,10 +20,10 @@ import { type ScaleRequest, scaleRequest } from './scale-request.ts';
 import { batchSheetOf } from './scale-sheet.ts';
 import { writeOut } from './write-out.ts';
 
-export async function runScale(call: Call, io: Io): Promise<Outcome> {
+export const runScale = atRevision(async (call, io, here) => {
   const request = withTarget(scaleRequest(call));
   const sheets = (call.values['sheet'] ?? []).map(sheetFile);
-  const report = await batchReport(call.words[0] ?? '', request, io);
+  const report = await batchReport(call.words[0] ?? '', request, { io, here });
   const { made } = report;
   await askAboutCaffeine(call, io, caffeineGate(made.mixture, servingOf(made.design.card, made.mixture)));
   const batch = optionValue(call, 'batch') ?? (await nextBatch(report, io));
@@ -39,7 +41,7 @@ export async function runScale(call: Call, io: Io): Promise<Outcome> {
     problems: report.warnings,
     notes,
   };
-}
+});
 
 const withTarget = (request: ScaleRequest): ScaleRequest =>
   request.target
@@ -62,7 +64,8 @@ function sheetFile(typed: string) {
 }
 
 /** The day and a count: `2026-03-12-1`. */
-async function nextBatch({ here }: BatchReport, io: Io): Promise<string> {
+async function nextBatch(report: BatchReport, io: Io): Promise<string> {
+  const here = report.here.revision ? await openHere(io) : report.here;
   const day = writtenTime(io.now(), here.settings.zone).slice(0, 10);
   const names = (await openFolder(here, 'batches', readBatchCard)).flatMap(({ card, file }) => [
     file.replace(/^batches\/|\.yaml$/gu, ''),

@@ -1,16 +1,15 @@
 import type { Book } from '../calc/book.ts';
 import type { Mixture } from '../calc/mixture/picture.ts';
-import type { Io } from '../io.ts';
 import { envelope } from '../output/answer-json.ts';
 import { cautionBlocks, closingCaution } from '../output/answer-page.ts';
 import type { Page } from '../output/view.ts';
 import { isProblemError, type Problem } from '../problem.ts';
-import type { Call, Outcome } from './command.ts';
 import { measuredBlocks, measuredJson } from './drink-measured.ts';
 import { bookOf } from './ledger-book.ts';
 import { measuredOf } from './measured-of.ts';
+import { atRevision } from './open-at.ts';
 import { isBatch, openMade } from './open-batch.ts';
-import { type Here, type OpenedTrial, openHere } from './open-ledger.ts';
+import type { Here, OpenedTrial } from './open-ledger.ts';
 import { outcomeJson } from './outcome-words.ts';
 import { showBatch } from './show-batch.ts';
 import { mixtureJson, trialJson } from './show-json.ts';
@@ -21,8 +20,7 @@ import { trialCautions } from './trial-cautions.ts';
 import { trialOutcomes } from './trial-outcomes.ts';
 import { pictureOf } from './trial-picture.ts';
 
-export async function runShow(call: Call, io: Io): Promise<Outcome> {
-  const here = await openHere(io);
+export const runShow = atRevision(async (call, io, here) => {
   const made = await openMade(here, io, call.words[0] ?? '');
   if (isBatch(made)) return showBatch(here, io, made);
   const trial = made;
@@ -63,7 +61,7 @@ export async function runShow(call: Call, io: Io): Promise<Outcome> {
     }),
     problems,
   };
-}
+});
 
 /** A trial that can't be solved is still shown, with what is wrong with it. */
 async function mixtureOf(here: Here, trial: OpenedTrial): Promise<Solved> {

@@ -1,35 +1,8 @@
 /** Which git revision of a file this is. Git is only read, and started without a shell. */
 
-import { execFile } from 'node:child_process';
+import { type GitPort, nodeGit } from './git.ts';
 
-/** Runs git in a folder; undefined where there is no git, or it did not answer. */
-export type GitPort = (
-  folder: string,
-  words: readonly string[],
-) => Promise<{ readonly code: number; readonly out: string } | undefined>;
-
-/** Nothing of the repository's own settings is run: no hooks, no watcher, no pager, no signatures. */
-const quiet = ['-c', 'core.fsmonitor=false', '-c', 'core.hooksPath=', '--no-pager', '--literal-pathspecs'];
-const longestWait = 10_000;
-const mostBytes = 64 * 1024 * 1024;
-
-export const nodeGit: GitPort = (folder, words) =>
-  new Promise((resolve) => {
-    execFile(
-      'git',
-      [...quiet, ...words],
-      {
-        cwd: folder,
-        timeout: longestWait,
-        maxBuffer: mostBytes,
-        env: { ...process.env, GIT_OPTIONAL_LOCKS: '0', GIT_TERMINAL_PROMPT: '0', LC_ALL: 'C' },
-      },
-      (failed, out) => {
-        if (!failed) resolve({ code: 0, out });
-        else resolve(typeof failed.code === 'number' ? { code: failed.code, out } : undefined);
-      },
-    );
-  });
+export { type GitPort, nodeGit } from './git.ts';
 
 export interface FileRevision {
   /** The short name of the last commit that changed the file; absent where it is not in git. */
