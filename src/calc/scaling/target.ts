@@ -58,7 +58,7 @@ export function parseTarget(text: string): Parsed<BatchTarget> {
 
 /** The words after the amount and its unit. */
 function splitName(text: string): { readonly amount: string; readonly name: string } {
-  const [, number = '', rest = ''] = /^([-+.\d]+(?:e[-+]?\d+)?)\s*(.*)$/iu.exec(text) ?? [];
+  const [, number = '', rest = ''] = /^([-+.,\d]+(?:e[-+]?\d+)?)\s*(.*)$/iu.exec(text) ?? [];
   if (number === '') return { amount: text, name: '' };
   const words = rest.split(' ');
   const count = Math.max(1, unitWordsAt(words, 0));

@@ -80,12 +80,12 @@ function way(scale: Scale, to: ToWeigh): WeighingChoice {
 function portionsOn({ limitGrams }: Scale, { massGrams, millilitres, vessels }: ToWeigh): number {
   if (limitGrams === undefined) return 1;
   const least = Math.max(1, Math.ceil((massGrams / limitGrams) * (1 - 1e-12)));
-  const most = least * 2 + 2;
-  for (let portions = least; portions <= most; portions += 1) {
+  for (let portions = least; portions <= least + 2; portions += 1) {
     const vessel = vesselMass(millilitres / portions, vessels);
     if (massGrams / portions + vessel <= limitGrams) return portions;
   }
-  return least;
+  const room = limitGrams - Math.min(...vessels.map((one) => one.massGrams ?? limitGrams));
+  return room > 0 ? Math.ceil((massGrams / room) * (1 - 1e-12)) : least;
 }
 
 function vesselMass(millilitres: number, vessels: WeighingBench['vessels']): number {
