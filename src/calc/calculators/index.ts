@@ -6,13 +6,16 @@ import { adjust } from './adjust.ts';
 import { brix } from './brix.ts';
 import { carbonation } from './carbonation.ts';
 import { clarity } from './clarity.ts';
+import { coat } from './coat.ts';
 import { dose } from './dose.ts';
 import { drops } from './drops.ts';
 import { emulsifier } from './emulsifier.ts';
 import { hlb } from './hlb.ts';
 import { hlbOf } from './hlb-of.ts';
 import { intake } from './intake.ts';
+import { lasts } from './lasts.ts';
 import { ph } from './ph.ts';
+import { ring } from './ring.ts';
 import { titrate } from './titrate.ts';
 import { waterActivity } from './water-activity.ts';
 
@@ -30,5 +33,8 @@ export const calculators: readonly Calculator[] = [
   waterActivity,
   carbonation,
   clarity,
+  ring,
+  coat,
+  lasts,
   intake,
 ];
