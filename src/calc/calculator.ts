@@ -52,6 +52,12 @@ export interface Taken<F> {
   readonly given: Partial<Given<F>>;
 }
 
+/** Why a trial asks for no answer; and what a question that is typed takes of it all the same. */
+export interface NothingAsked<F> {
+  readonly why: string;
+  readonly beside?: Taken<F>;
+}
+
 export interface Worked {
   readonly found: PlainFound;
   readonly lead?: string;
@@ -77,7 +83,7 @@ export interface Definition<F> {
   /** Loads what only this calculator needs and is much; done before it works. */
   readonly loads?: () => Promise<void>;
   /** The inputs for each answer that the trial asks for, or why it asks for none. */
-  readonly takes: (picture: TrialPicture) => readonly Taken<F>[] | { readonly why: string };
+  readonly takes: (picture: TrialPicture) => readonly Taken<F>[] | NothingAsked<F>;
   /** The arithmetic. Refuses by `fail`. */
   readonly work: (given: Given<F>, working: Working) => Worked;
 }

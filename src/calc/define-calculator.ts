@@ -58,19 +58,19 @@ export function defineCalculator<const F extends Fields>(definition: Definition<
     answer: (inputs) => file(inputs, inputs.picture ? firstTaken(definition, inputs.picture) : undefined),
     answerTrial: (picture, book) => {
       const taken = definition.takes(picture);
-      if (!isList(taken)) return taken;
+      if (!isList(taken)) return { why: taken.why };
       return { answers: taken.map((one) => file({ typed: {}, book, picture }, one)) };
     },
   };
 }
 
-function isList<T>(value: readonly T[] | { readonly why: string }): value is readonly T[] {
+function isList<F>(value: ReturnType<Definition<F>['takes']>): value is readonly Taken<F>[] {
   return Array.isArray(value);
 }
 
 function firstTaken<F>(definition: Definition<F>, picture: TrialPicture): Taken<F> {
   const taken = definition.takes(picture);
-  const first = isList(taken) ? taken[0] : undefined;
+  const first = isList(taken) ? taken[0] : taken.beside;
   if (first) return first;
   const why = isList(taken) ? '' : `: ${taken.why}`;
   return fail(

@@ -12,12 +12,16 @@ import {
 import type { DrinkConditions } from '../calc/drink/stage-figures.ts';
 import type { Mixture } from '../calc/mixture/picture.ts';
 import { numberText, trimmedNumber } from '../calc/number-text.ts';
-import type { BatchCard, MadeCard, TrialCard } from '../ledger/cards.ts';
+import { parseQuantity } from '../calc/parse-quantity.ts';
+import type { BatchCard, MadeCard, ObservationCard, TrialCard } from '../ledger/cards.ts';
 import { drinkObservations, volumesOf } from '../ledger/drink-conditions.ts';
 import { type ItemPlace, ingredientPlaces, mixtureWith } from '../ledger/item-moves.ts';
+import { textUnder } from '../ledger/reading.ts';
 import type { Sources } from '../ledger/resolve.ts';
+import { isSameName } from '../ledger/stage-name.ts';
 import type { Page } from '../output/view.ts';
 import { measuredTolerances } from '../reference/aim-tolerances.ts';
+import { citricAcidEquivalents, citricAcidMolarMass } from '../reference/citric-acid.ts';
 
 /** An item that, so much off, would bring every reading within its tolerance. */
 export interface ItemSlip extends ItemPlace {
@@ -36,17 +40,32 @@ export interface MeasuredDrink {
 export function readingsOf(card: MadeCard): Readings {
   const seen = drinkObservations(card);
   const ph = seen.findLast((one) => one.ph !== undefined)?.ph;
-  const acid = seen.findLast((one) => one.acid)?.acid;
+  const acid = newestAcid(
+    card,
+    seen.findLast((one) => one.acid),
+  );
   const brix = seen.findLast((one) => one.brix !== undefined)?.brix;
   const density = seen.findLast((one) => one.density)?.density;
   const co2 = seen.findLast((one) => one.co2)?.co2;
   return {
     ...(ph === undefined ? {} : { ph }),
-    ...(acid ? { acid: acid.inner * 1000 } : {}),
+    ...(acid === undefined ? {} : { acid }),
     ...(brix === undefined ? {} : { brix }),
     ...(density ? { density: density.inner } : {}),
     ...(co2 ? { co2: volumesOf(co2) } : {}),
   };
+}
+
+/** g/L as citric acid: the newest of what was observed and what was titrated into the drink's results. */
+function newestAcid(card: MadeCard, observed: ObservationCard | undefined): number | undefined {
+  const titrated = card.results.findLast(
+    ({ calculator, stage }) => calculator === 'titrate' && stage !== undefined && isSameName(stage, 'drink'),
+  );
+  const text = titrated && textUnder(titrated.node, 'acid hydrogens');
+  const hydrogens = text === undefined ? undefined : parseQuantity(text, ['moles per volume']);
+  const isNewer = !observed || (titrated?.at.epochMilliseconds ?? 0) > observed.at.epochMilliseconds;
+  if (!hydrogens?.ok || !isNewer) return observed?.acid && observed.acid.inner * 1000;
+  return (hydrogens.value.inner * 1000 * citricAcidMolarMass.value) / citricAcidEquivalents.value;
 }
 
 export interface MeasuredFrom {

@@ -35,10 +35,13 @@ export function figureBlocks(drink: FinishedDrink, title: string, bottle?: Warme
   ];
 }
 
+/** What is one to four digits is shown as one. */
+const ALMOST_ONE = 0.99995;
+
 const massText = (grams: number): string =>
-  grams >= 1000 ? `${numberText(grams / 1000, 4)} kg` : `${numberText(grams, 4)} g`;
+  grams >= ALMOST_ONE * 1000 ? `${numberText(grams / 1000, 4)} kg` : `${numberText(grams, 4)} g`;
 const volumeText = (litres: number): string =>
-  litres >= 1 ? `${numberText(litres, 4)} L` : `${numberText(litres * 1000, 4)} mL`;
+  litres >= ALMOST_ONE ? `${numberText(litres, 4)} L` : `${numberText(litres * 1000, 4)} mL`;
 
 export function aimBlocks(reports: readonly AimReport[]): Page {
   if (reports.length === 0) return [];

@@ -18,6 +18,7 @@ import { keptAdvice } from '../ledger/check-kept.ts';
 import { servingOf, slipAdvice } from '../ledger/check-slips.ts';
 import { drinkConditions, waterTraces } from '../ledger/drink-conditions.ts';
 import type { Sources } from '../ledger/resolve.ts';
+import { type ItemSensitivity, sensitivities } from '../ledger/sensitivity.ts';
 import { fail, type Problem, ProblemError } from '../problem.ts';
 import type { Source } from '../reference/sources.ts';
 import { askAboutCaffeine } from './caffeine-gate.ts';
@@ -42,6 +43,8 @@ export interface DrinkReport {
   readonly additives: Additives;
   readonly bottle: WarmedBottle | undefined;
   readonly offsets: readonly Offset[];
+  /** Worked out for `--all` and JSON only. */
+  readonly sensitivity: readonly ItemSensitivity[];
   readonly cautions: readonly Caution[];
   readonly warnings: readonly Problem[];
   readonly bibliography: Readonly<Record<string, Source>>;
@@ -79,6 +82,8 @@ export async function drinkReport(call: Call, io: Io, here: Here): Promise<Drink
     additives,
     bottle: warmedBottle(call, reckoned),
     offsets,
+    sensitivity:
+      call.flags.has('all') || call.flags.has('json') ? sensitivities(card, sources, reckoned) : [],
     cautions: cautions.map((one) => ({ ...one, source: sourceWords(one.source, bibliography) })),
     warnings,
     bibliography,

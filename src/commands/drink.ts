@@ -18,6 +18,7 @@ import {
   substancesBlocks,
 } from './drink-page.ts';
 import { type DrinkReport, drinkReport } from './drink-report.ts';
+import { sensitivityBlocks, sensitivityJson } from './drink-sensitivity.ts';
 import { drinkSources } from './drink-sources.ts';
 import { atRevision } from './open-at.ts';
 
@@ -49,7 +50,7 @@ function drinkPage(report: DrinkReport, call: Call): Page {
     ...(isAll ? allStagesBlocks(mixture) : substancesBlocks(mixture)),
     ...besideBlocks(additives),
     ...aromaBlocks(additives, isAll),
-    ...(isAll ? allFiguresBlocks(additives) : []),
+    ...(isAll ? [...allFiguresBlocks(additives), ...sensitivityBlocks(report.sensitivity)] : []),
     ...(call.flags.has('explain') ? explainBlocks(drink, drinkSources(report)) : []),
     ...cautionBlocks(report.cautions),
   ];
@@ -76,6 +77,7 @@ function drinkEnvelope(report: DrinkReport): Envelope {
       ...additivesJson(additives, bibliography),
       ...bottleJson(bottle),
       offset: offsetJson(offsets),
+      sensitivity: sensitivityJson(report.sensitivity),
     },
     cautions: report.cautions,
     sources: drinkSources(report),

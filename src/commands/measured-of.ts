@@ -16,7 +16,8 @@ export async function measuredOf(
   book: Book,
 ): Promise<MeasuredDrink | undefined> {
   const { card } = trial;
-  if (!card.observations.some(hasReading)) return undefined;
+  const isTitrated = card.results.some(({ calculator }) => calculator === 'titrate');
+  if (!isTitrated && !card.observations.some(hasReading)) return undefined;
   return quietly(async () => {
     const { mixture, sources } = await resolveDesign(here, trial, book);
     return measuredDrink({

@@ -73,7 +73,7 @@ export interface ItemMove extends ItemPlace {
   readonly change: number;
 }
 
-const ONE_PERCENT = 1.01;
+export const ONE_PERCENT = 1.01;
 
 /** Which items move a figure, the one that moves it most first; make-up lines are left out. */
 export function itemMoves(

@@ -101,7 +101,7 @@ describe('reckon', () => {
   it('says which did not apply, and why', async () => {
     const folder = await exampleLedger();
     const { out } = await neckring(['reckon', '13'], { folder, now });
-    expect(out).toMatch(/^- dose, acid, drops(, [a-z-]+)* do not apply: it has no stage named drink$/m);
+    expect(out).toMatch(/^- dose, acid, drops(, [a-z-]+)* do not apply: it has no stage named\s+drink$/m);
     expect(out).toContain('- hlb-of does not apply: it works on the numbers of a data sheet\n');
   });
 

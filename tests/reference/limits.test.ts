@@ -38,7 +38,7 @@ describe('published figures', () => {
     ['aspartame', 'eu', 'mg/L', 600, 'Austrian sweetener ordinance, Annex I'],
     ['sucralose', 'eu', 'mg/L', 300, 'Scottish SI 2002/61'],
     ['phosphorus pentoxide', 'eu', 'mg/L', 700, 'Northern Ireland SR 1999/244'],
-  ] as const)('published: %s, %s, in %s is %d (%#, %s)', (form, body, unit, value) => {
+  ] as const)('published: %s, %s, in %s is %d (%#, %s)', (form, body, unit, value, _source) => {
     expect(figure(form, body, unit)).toBe(value);
   });
 
@@ -59,7 +59,7 @@ describe('published figures', () => {
     ['neotame', 'US FDA', 0.3, 'Cochrane CD012885, table'],
     ['vanillin', 'JECFA', 10, 'JECFA, 11th meeting'],
     ['edta', 'JECFA', 2.5, 'JECFA, 17th meeting'],
-  ] as const)('published: the daily intake of %s by %s is %d mg/kg (%#, %s)', (form, by, value) => {
+  ] as const)('published: the daily intake of %s by %s is %d mg/kg (%#, %s)', (form, by, value, _source) => {
     expect(intake(form, by)).toBe(value);
   });
 });

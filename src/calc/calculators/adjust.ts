@@ -4,10 +4,12 @@ import type { BookEntry } from '../book.ts';
 import { defineCalculator } from '../define-calculator.ts';
 import { namesField, numberField, quantityField } from '../fields.ts';
 import { numberText } from '../number-text.ts';
+import { benchWaterShare, besideAcids, times, waterShare } from '../portions-beside.ts';
 import { type PortionItem, portionOptionField, portionsField, portionsOf } from '../portions-field.ts';
 import type { Quantity } from '../quantity.ts';
 import { type Adjustment, doseForPh } from '../solution/adjust.ts';
 import { acidAndSalt, raisePh } from '../solution/adjust-pair.ts';
+import { alkalinityPortion } from '../solution/alkalinity.ts';
 import { swapAcid } from '../solution/swap-acid.ts';
 
 const roomKelvin = 298.15;
@@ -29,7 +31,7 @@ export const adjust = defineCalculator({
   version: 1,
   summary: 'how much acid and salt for a pH and an acidity, or one acid for another',
   about:
-    'With --acidity and --ph it finds acid and salt for both. With --ph alone, the acid. With --instead-of and --ph it raises the pH with the least change of sourness; with --instead-of and --acid, another acid as sour.',
+    'With --acidity and --ph it finds acid and salt for both. With --ph alone, the acid. With --instead-of and --ph it raises the pH with the least change of sourness; with --instead-of and --acid, another acid as sour. With --trial it takes the rest of the drink, without its acids and salts, and the water of the bench.',
   fields: {
     items: portionsField({ help: 'what else is in the drink, such as "100 g/L sucrose"' }),
     acidity: quantityField({
@@ -41,6 +43,11 @@ export const adjust = defineCalculator({
     acid: namesField({ help: `the acid to use; ${usualAcid} if left out` }),
     salt: namesField({ help: `the salt to use; ${usualSalt} if left out` }),
     insteadOf: portionOptionField({ help: 'the acid that is in it now, such as "4.5 g/L citric acid"' }),
+    alkalinity: quantityField({
+      help: 'of the water, such as "120 mg/L as CaCO3"',
+      accepts: ['alkalinity'],
+      placeholder: 'ALKALINITY',
+    }),
     temperature: quantityField({
       help: 'such as 20 C; 25 C if left out',
       accepts: ['temperature'],
@@ -63,8 +70,24 @@ export const adjust = defineCalculator({
       line: 'adjust --instead-of "4.5 g/L citric acid" --acid "malic acid"',
       says: 'malic acid as sour as the citric acid',
     },
+    {
+      line: 'adjust --trial 17 --acidity "4.5 g/L" --ph 3.1',
+      says: 'for the sugar and the water of trial 17',
+    },
   ],
-  takes: () => ({ why: 'it needs a target' }),
+  takes: ({ mixture, alkalinity }) => {
+    const why = 'it needs a target';
+    const { drink } = mixture;
+    if (!drink) return { why };
+    const water = alkalinity && times(alkalinity, benchWaterShare(drink));
+    return {
+      why,
+      beside: {
+        stage: drink.name,
+        given: { items: besideAcids(drink), ...(water && water.inner > 0 ? { alkalinity: water } : {}) },
+      },
+    };
+  },
   work: (given, working) => {
     const adjustment = answered(adjustmentFor(given));
     const { doses, drink } = adjustment.possible ? adjustment : adjustment.nearest;
@@ -99,14 +122,22 @@ interface Wanted {
   readonly acid: readonly BookEntry[];
   readonly salt: readonly BookEntry[];
   readonly insteadOf: PortionItem | undefined;
+  readonly alkalinity: Quantity | undefined;
   readonly temperature: Quantity | undefined;
 }
 
 function adjustmentFor(given: Wanted): Parsed<Adjustment> {
   const { acidity, ph, insteadOf } = given;
+  const temperatureKelvin = given.temperature?.inner ?? roomKelvin;
+  const dissolved = portionsOf(given.items);
+  const hard = given.alkalinity?.inner ?? 0;
+  const water = {
+    milligramsPerLitreAsCalciumCarbonate: hard,
+    waterShare: hard > 0 ? waterShare(dissolved, temperatureKelvin) : 1,
+  };
   const base = {
-    portions: portionsOf(given.items),
-    temperatureKelvin: given.temperature?.inner ?? roomKelvin,
+    portions: [...dissolved, ...(hard > 0 ? [alkalinityPortion(water)] : [])],
+    temperatureKelvin,
   };
   const acid = nameOf(given.acid, usualAcid, '--acid');
   const salt = nameOf(given.salt, usualSalt, '--salt');

@@ -1,11 +1,15 @@
 import { fail } from '../../problem.ts';
 import { answered } from '../answered.ts';
 import { defineCalculator } from '../define-calculator.ts';
-import { choiceField, numberField, quantityField } from '../fields.ts';
+import { choiceField, numberField, quantityField, throwField } from '../fields.ts';
 import { numberText, trimmedNumber } from '../number-text.ts';
 import type { Quantity } from '../quantity.ts';
-import { type Sugar, type SugarMeasure, sugarSolution } from '../solution/sugar.ts';
+import type { Throw } from '../ratio.ts';
+import { type Sugar, type SugarMeasure, type SugarSolution, sugarSolution } from '../solution/sugar.ts';
+import { sucroseSolubilityAt, sucroseViscosityAt } from '../solution/sugar-limits.ts';
+import { drinkFromThrow } from '../solution/syrup.ts';
 import { portionsIn } from '../solution-portions.ts';
+import type { Working } from '../working.ts';
 
 const tableKelvin = 293.15;
 const sugars: readonly Sugar[] = ['sucrose', 'glucose', 'fructose', 'invert sugar'];
@@ -15,7 +19,8 @@ const sugars: readonly Sugar[] = ['sucrose', 'glucose', 'fructose', 'invert suga
  *
  * Formula   ICUMSA density polynomial; g/L = 10 Brix x density; refractive index by ICUMSA
  * Input     one of brix, density, grams per litre, refractive index; temperature; the sugar
- * Output    brix (g per 100 g), density (g/mL), sugarGramsPerLitre, refractiveIndex
+ * Output    brix (g per 100 g), density (g/mL), sugarGramsPerLitre, refractiveIndex; viscosity of sucrose (mPa s), the drink
+ *           at a throw, the Brix-acid ratio
  * Refuses   none or several of the four; a temperature or strength outside the source
  * Source    ICUMSA SPS-4 (density), SPS-3 (refractive index)
  * Example   brix --brix 65 --temperature 20 C -> density 1.3163
@@ -43,16 +48,28 @@ export const brix = defineCalculator({
       placeholder: 'TEMP',
     }),
     sugar: choiceField({ help: 'sucrose if left out', choices: sugars }),
+    throw: throwField({ help: 'what this makes as a syrup: 1+4 is one part and four of water' }),
+    acidity: quantityField({
+      help: 'as citric acid, for the Brix-acid ratio, such as "4.5 g/L"',
+      accepts: ['mass per volume'],
+      placeholder: 'ACIDITY',
+    }),
   },
   readings: {
     brix: { label: 'Brix', unit: '' },
     density: { label: 'density', unit: 'g/mL', digits: 6 },
     sugarGramsPerLitre: { label: 'sugar', unit: 'g/L' },
     refractiveIndex: { label: 'refractive index', unit: '', digits: 6 },
+    viscosity: { label: 'viscosity', unit: 'mPa s', digits: 3 },
+    brixAcidRatio: { label: 'Brix-acid ratio', unit: '' },
+    drinkBrix: { label: 'Brix of the drink at that throw', unit: '' },
+    drinkGramsPerLitre: { label: 'sugar in it', unit: 'g/L' },
   },
+  instead: { density: ['brix'], gramsPerLitre: ['brix'], refractiveIndex: ['brix'] },
   examples: [
     { line: 'brix --brix 65 --temperature 20 C', says: 'a syrup' },
     { line: 'brix --density "1.04 g/mL"', says: 'from a hydrometer' },
+    { line: 'brix --brix 45 --throw 1+4', says: 'the drink that a syrup makes' },
   ],
   takes: ({ mixture }) => {
     const { drink } = mixture;
@@ -72,16 +89,50 @@ export const brix = defineCalculator({
       'sugar per litre = 10 x Brix x density',
       `10 x ${trimmedNumber(solution.brix)} x ${trimmedNumber(solution.density)} g/mL = ${numberText(solution.sugarGramsPerLitre, 5)} g/L`,
     );
+    const thrown = given.throw && drinkOf(solution.brix, given.throw, { sugar, temperatureKelvin });
+    if (sugar === 'sucrose') saturated(solution.brix, temperatureKelvin, working);
     return {
       found: {
         brix: solution.brix,
         density: solution.density,
         sugarGramsPerLitre: solution.sugarGramsPerLitre,
         refractiveIndex: solution.refractiveIndex ?? null,
+        viscosity: viscosityOf(sugar, solution.brix, temperatureKelvin),
+        brixAcidRatio: ratioOf(solution, given.acidity),
+        drinkBrix: thrown?.brix ?? null,
+        drinkGramsPerLitre: thrown?.sugarGramsPerLitre ?? null,
       },
     };
   },
 });
+
+/** Only that of sucrose is known. */
+function viscosityOf(sugar: Sugar, brix: number, temperatureKelvin: number): number | null {
+  const viscosity = sucroseViscosityAt({ massFraction: brix / 100, temperatureKelvin });
+  return sugar === 'sucrose' && viscosity.ok ? viscosity.value : null;
+}
+
+/** Brix over % of acid by mass. */
+function ratioOf({ brix, density }: SugarSolution, acidity: Quantity | undefined): number | null {
+  if (!acidity || acidity.inner <= 0) return null;
+  return brix / ((acidity.inner / density) * 100);
+}
+
+const drinkOf = (
+  syrupBrix: number,
+  { waterParts, syrupParts }: Throw,
+  around: { readonly sugar: Sugar; readonly temperatureKelvin: number },
+): SugarSolution => answered(drinkFromThrow({ ...around, syrupBrix, waterParts: waterParts / syrupParts }));
+
+function saturated(brix: number, temperatureKelvin: number, working: Working): void {
+  const most = sucroseSolubilityAt({ temperatureKelvin });
+  if (!most.ok || brix <= most.value * 100) return;
+  working.caution(
+    'falls-out',
+    `No more than ${numberText(most.value * 100, 3)} Brix of sucrose stays dissolved at ${trimmedNumber(temperatureKelvin - 273.15, 4)} C: the rest crystallises in time.`,
+    'crc-sucrose-solubility',
+  );
+}
 
 interface Measures {
   readonly brix: number | undefined;

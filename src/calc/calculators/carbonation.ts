@@ -80,7 +80,10 @@ export const carbonation = defineCalculator({
       says: 'the pressure in a bottle left in the sun',
     },
   ],
-  takes: () => ({ why: 'a trial does not say how it is carbonated' }),
+  takes: ({ mixture }) => ({
+    why: 'a trial does not say how it is carbonated',
+    beside: { stage: mixture.drink?.name ?? mixture.stages.at(-1)?.name ?? '', given: {} },
+  }),
   work: (given, working) => {
     const temperatureKelvin = given.temperature?.inner ?? tableKelvin;
     const state = answered(stateOf(given, temperatureKelvin));

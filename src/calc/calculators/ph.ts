@@ -1,16 +1,13 @@
 import { acidSystems, type DissociationStep } from '../../reference/solution/acid-constants.ts';
 import { answered } from '../answered.ts';
 import { defineCalculator } from '../define-calculator.ts';
-import { waterDensity } from '../density/water-density.ts';
-import { isBenchWater } from '../drink/stage-solution.ts';
 import { quantityField } from '../fields.ts';
-import type { ResolvedStage } from '../mixture/picture.ts';
 import { numberText } from '../number-text.ts';
+import { benchWaterShare, times, waterShare } from '../portions-beside.ts';
 import { portionsField, portionsOf } from '../portions-field.ts';
-import type { Quantity } from '../quantity.ts';
 import { acidEaten, alkalinityPortion } from '../solution/alkalinity.ts';
-import { dissolve, type Portion } from '../solution/dissolve.ts';
 import { drinkAcidity } from '../solution/drink.ts';
+import { undissolved } from '../solution/undissolved.ts';
 import { portionsIn } from '../solution-portions.ts';
 
 const roomKelvin = 298.15;
@@ -111,6 +108,8 @@ export const ph = defineCalculator({
         'arithmetic',
       );
     }
+    for (const { text, source } of undissolved(drink, temperatureKelvin))
+      working.caution('falls-out', text, source);
     working.caution(
       'ph-accuracy',
       'Computed for the substances named. A real drink or juice has buffers of its own: allow 0.2 of pH, and measure before you rely on it. What keeps a drink needs a validated process, not a number.',
@@ -125,20 +124,3 @@ export const ph = defineCalculator({
     };
   },
 });
-
-/** Litres of water in a litre of it. */
-function waterShare(portions: readonly Portion[], temperatureKelvin: number): number {
-  const litre = answered(dissolve({ portions, temperatureKelvin }));
-  return litre.waterKilograms / answered(waterDensity({ temperatureKelvin }));
-}
-
-/** Of all the water in a stage the share that comes from the bench's tap. */
-function benchWaterShare({ substances }: ResolvedStage): number {
-  const water = substances.filter(({ role }) => role === 'water');
-  const all = water.reduce((sum, { massGrams }) => sum + massGrams, 0);
-  const own = water.filter(({ entry }) => isBenchWater(entry));
-  return all > 0 ? own.reduce((sum, { massGrams }) => sum + massGrams, 0) / all : 0;
-}
-
-const times = (quantity: Quantity, factor: number): Quantity =>
-  factor === 1 ? quantity : { ...quantity, value: quantity.value * factor, inner: quantity.inner * factor };

@@ -51,11 +51,14 @@ export const titrate = defineCalculator({
   examples: [
     { line: 'titrate --base "0.1 mol/L" --used 7.80 mL --sample 10 mL', says: 'as citric acid' },
     {
-      line: 'titrate --base "0.1 mol/L" --used 7.80 mL --sample 10 mL --as "malic acid"',
-      says: 'as malic acid',
+      line: 'titrate --base "0.1 mol/L" --used 7.80 mL --sample 10 mL --trial 17 --record',
+      says: 'written into trial 17, beside what is reckoned for it',
     },
   ],
-  takes: () => ({ why: 'it works on what the burette says' }),
+  takes: ({ mixture }) => ({
+    why: 'it works on what the burette says',
+    beside: { stage: mixture.drink?.name ?? mixture.stages.at(-1)?.name ?? '', given: {} },
+  }),
   work: (given, working) => {
     const acid = given.as ?? 'citric acid';
     const baseMolesPerLitre = given.base.inner * 1000;
@@ -72,6 +75,11 @@ export const titrate = defineCalculator({
       `${trimmedNumber(baseMolesPerLitre)} mol/L x ${given.used.written} / ${given.sample.written} = ${trimmedNumber(found.equivalentsPerLitre * 1000)} mmol/L`,
     );
     working.cite('molar masses', 'iupac-atomic-weights');
+    working.caution(
+      'degas',
+      'CO2 counts as acid: shake or warm it out of the sample before it is titrated.',
+      'common practice, no source',
+    );
     working.caution(
       'lye',
       'Sodium hydroxide burns skin and eyes: goggles and gloves, and add it to water, never water to it.',

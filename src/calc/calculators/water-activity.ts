@@ -2,9 +2,11 @@ import { fail } from '../../problem.ts';
 import { answered } from '../answered.ts';
 import { defineCalculator } from '../define-calculator.ts';
 import { quantityField } from '../fields.ts';
+import type { ResolvedStage } from '../mixture/picture.ts';
 import { numberText, trimmedNumber } from '../number-text.ts';
 import { type PortionItem, portionsField } from '../portions-field.ts';
 import { waterActivity as solve } from '../solution/water-activity.ts';
+import { solutionNameOf } from '../solution-portions.ts';
 import { share } from '../typed-quantity.ts';
 
 /**
@@ -39,19 +41,14 @@ export const waterActivity = defineCalculator({
     { line: 'water-activity "65 % sucrose" "35 % water"', says: 'a syrup' },
     { line: 'water-activity "40 % sucrose" "10 % glycerol"', says: 'the rest is water' },
   ],
-  takes: ({ mixture }) =>
-    mixture.stages.map((stage) => ({
-      stage: stage.name,
-      given: {
-        items: stage.substances.map(
-          (one): PortionItem => ({
-            name: one.entry.like?.at(-1) ?? one.name,
-            entry: one.entry,
-            quantity: share(one.massFraction),
-          }),
-        ),
-      },
-    })),
+  takes: ({ mixture }) => {
+    const { drink, stages } = mixture;
+    const drinkFirst = [...(drink ? [drink] : []), ...stages.filter((stage) => stage !== drink)];
+    return drinkFirst.flatMap((stage) => {
+      const items = knownSolutes(stage);
+      return items.length > 0 ? [{ stage: stage.name, given: { items } }] : [];
+    });
+  },
   work: (given, working) => {
     const shares = given.items.map(({ name, entry, quantity }) => ({
       name,
@@ -96,3 +93,19 @@ export const waterActivity = defineCalculator({
     return { found: { waterActivity: found.waterActivity, ross: found.byRoss } };
   },
 });
+
+/** Solutes whose figures are known, on the water that is there; oils and traces do nothing to it. */
+function knownSolutes({ substances }: ResolvedStage): readonly PortionItem[] {
+  const counted = substances.filter(
+    ({ role, entry, massGrams }) =>
+      massGrams > 0 && (role === 'water' || solutionNameOf(entry) !== undefined),
+  );
+  const all = counted.reduce((sum, { massGrams }) => sum + massGrams, 0);
+  if (!counted.some(({ role }) => role === 'water') || counted.every(({ role }) => role === 'water'))
+    return [];
+  return counted.map(({ name, entry, massGrams }) => ({
+    name: solutionNameOf(entry) ?? name,
+    entry,
+    quantity: share(massGrams / all),
+  }));
+}
