@@ -51,15 +51,15 @@ export const coat = defineCalculator({
   fields: coatFields,
   readings: {
     emulsifierMass: { label: 'least emulsifier', unit: 'g', digits: 3 },
-    emulsifierLow: { label: '  from', unit: 'g', digits: 2 },
-    emulsifierHigh: { label: '  to', unit: 'g', digits: 2 },
+    emulsifierLow: { label: 'emulsifier, low end', unit: 'g', digits: 2 },
+    emulsifierHigh: { label: 'emulsifier, high end', unit: 'g', digits: 2 },
     fraction: { label: 'of the emulsion', unit: '', as: 'percent' },
     emulsifierPerOil: { label: 'emulsifier per oil', unit: '', digits: 3 },
     smallestCovered: { label: 'smallest droplet it covers', unit: 'nm', digits: 2 },
     map: { label: 'published map' },
     dropletEstimate: { label: 'droplet, all oil in micelles', unit: 'nm', digits: 2 },
-    dropletLow: { label: '  from', unit: 'nm', digits: 2 },
-    dropletHigh: { label: '  to', unit: 'nm', digits: 2 },
+    dropletLow: { label: 'droplet, low end', unit: 'nm', digits: 2 },
+    dropletHigh: { label: 'droplet, high end', unit: 'nm', digits: 2 },
   },
   examples: [
     {

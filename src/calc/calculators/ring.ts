@@ -80,8 +80,8 @@ export const ring = defineCalculator({
     verdict: { label: 'ring' },
     riseMillimetresPerDay: { label: 'rise', unit: 'mm/day', digits: 3 },
     days: { label: 'to rise the whole height', unit: 'd', digits: 3 },
-    daysLow: { label: '  from', unit: 'd', digits: 2 },
-    daysHigh: { label: '  to', unit: 'd', digits: 2 },
+    daysLow: { label: 'days, low end', unit: 'd', digits: 2 },
+    daysHigh: { label: 'days, high end', unit: 'd', digits: 2 },
     scaleHeight: { label: 'its own motion spreads it over', unit: 'mm', digits: 3 },
     peclet: { label: 'Peclet number', unit: '', digits: 3 },
     filmThickness: { label: 'all the oil as a film on top', unit: 'um', digits: 2 },
@@ -93,8 +93,8 @@ export const ring = defineCalculator({
       unit: '',
       as: 'percent',
     },
-    ripeningStopLow: { label: 'share of it that stopped ripening', unit: '', as: 'percent' },
-    ripeningStopHigh: { label: '  to', unit: '', as: 'percent' },
+    ripeningStopLow: { label: 'stopped ripening, from', unit: '', as: 'percent' },
+    ripeningStopHigh: { label: 'stopped ripening, to', unit: '', as: 'percent' },
     weighting: {
       label: 'to match the densities',
       columns: {

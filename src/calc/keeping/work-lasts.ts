@@ -31,11 +31,12 @@ export function workLasts(given: LastsGiven, working: Working): Worked {
   const rate = answered(law.rateAt(here));
   sayWorking(working, { law, here, rate });
   sayLastsCautions(working, { law, here, given });
-  if (law.kind === 'polysorbate') return polysorbate(rate, here);
+  if (law.kind === 'polysorbate') return polysorbate(substance.name, rate, here);
   const against = given.against && compared(given.against, { law, here, rate });
   return {
     ...(against ? { lead: leadOf(against.ratio, given.against?.written ?? '') } : {}),
     found: {
+      substance: substance.name,
       ...life(rate, lossOf(given)),
       ...leftOf(given, { law, here, rate }),
       ...(against?.found ?? {}),
@@ -148,12 +149,17 @@ function stageRows(given: LastsGiven, { law, here, rate }: Setting) {
 }
 
 /** Never a figure: months to years, with the ends of the class estimate. */
-function polysorbate({ perSecond, factor }: Rate, { ph }: Conditions): Worked {
+function polysorbate(name: string, { perSecond, factor }: Rate, { ph }: Conditions): Worked {
   const half = halfLifeDays(perSecond);
   const isAcid = ph <= 3;
   return {
     lead: `Months to years at room temperature, faster below pH 3. ${isAcid ? 'Half is lost, by a class estimate that may be four times off either way:' : 'Above pH 3 only the soonest can be told, half lost:'}`,
-    found: { halfLifeDays: null, halfLifeLow: half / factor, halfLifeHigh: isAcid ? half * factor : null },
+    found: {
+      substance: name,
+      halfLifeDays: null,
+      halfLifeLow: half / factor,
+      halfLifeHigh: isAcid ? half * factor : null,
+    },
   };
 }
 
