@@ -1,23 +1,20 @@
 import { extname } from 'node:path';
 import { caffeineGate } from '../calc/slip-guard/caffeine.ts';
-import type { Io } from '../io.ts';
 import { servingOf } from '../ledger/check-slips.ts';
-import { openFolder } from '../ledger/folder.ts';
-import { readBatchCard } from '../ledger/read-batch.ts';
-import { isSameName } from '../ledger/stage-name.ts';
-import { writtenTime } from '../ledger/typed-time.ts';
 import { batchSheetHtml } from '../output/batch-sheet-html.ts';
 import { batchSheetMarkdown } from '../output/batch-sheet-markdown.ts';
 import { fail } from '../problem.ts';
 import { askAboutCaffeine } from './caffeine-gate.ts';
 import { optionValue } from './command.ts';
 import { atRevision } from './open-at.ts';
+import { nextBatchName } from './open-batch.ts';
 import { openHere } from './open-ledger.ts';
 import { scaleEnvelope } from './scale-json.ts';
 import { scalePage } from './scale-page.ts';
-import { type BatchReport, batchReport } from './scale-report.ts';
+import { batchReport } from './scale-report.ts';
 import { type ScaleRequest, scaleRequest } from './scale-request.ts';
 import { batchSheetOf } from './scale-sheet.ts';
+import { madeFor, titleOf } from './scale-words.ts';
 import { writeOut } from './write-out.ts';
 
 export const runScale = atRevision(async (call, io, here) => {
@@ -26,14 +23,19 @@ export const runScale = atRevision(async (call, io, here) => {
   const report = await batchReport(call.words[0] ?? '', request, { io, here });
   const { made } = report;
   await askAboutCaffeine(call, io, caffeineGate(made.mixture, servingOf(made.design.card, made.mixture)));
-  const batch = optionValue(call, 'batch') ?? (await nextBatch(report, io));
+  const batch =
+    optionValue(call, 'batch') ??
+    (await nextBatchName(report.here.revision ? await openHere(io) : report.here, io));
   const notes: string[] = [];
   for (const { typed, write } of sheets) {
     const text = write(batchSheetOf(report, batch));
     notes.push(await writeOut({ io, typed, text, replace: call.flags.has('replace') }));
   }
-  if (sheets.length === 0 && !call.flags.has('json'))
-    notes.push('--sheet FILE.html writes this as a sheet to print');
+  notes.push(
+    sheets.length === 0
+      ? '--sheet FILE.html writes this as a sheet to print'
+      : `when it is made: neckring batch record "${titleOf(report).replace(/^trial /u, '')}" --to "${madeFor(report)}" --name ${batch}`,
+  );
   return {
     exitCode: 0,
     page: scalePage(report, batch, call.flags.has('explain')),
@@ -61,18 +63,4 @@ function sheetFile(typed: string) {
     `--sheet: "${typed}" is neither HTML nor Markdown`,
     'name it batch.html or batch.md',
   );
-}
-
-/** The day and a count: `2026-03-12-1`. */
-async function nextBatch(report: BatchReport, io: Io): Promise<string> {
-  const here = report.here.revision ? await openHere(io) : report.here;
-  const day = writtenTime(io.now(), here.settings.zone).slice(0, 10);
-  const names = (await openFolder(here, 'batches', readBatchCard)).flatMap(({ card, file }) => [
-    file.replace(/^batches\/|\.yaml$/gu, ''),
-    ...(card ? [card.name] : []),
-  ]);
-  for (let count = 1; ; count += 1) {
-    const name = `${day}-${count}`;
-    if (!names.some((one) => isSameName(one, name))) return name;
-  }
 }

@@ -70,6 +70,9 @@ export function batchPlan(input: BatchPlanInput): Parsed<BatchPlan> {
   });
 }
 
+/** An emulsion is made so many times larger than its design at most, only to be weighed better. */
+const mostTimesWritten = 20;
+
 /** g of an emulsion of which every item can be weighed; no other stage is made larger than it is needed. */
 export function leastEmulsion({ items }: BatchStage, { scales, weighing }: WeighingBench): number {
   const has = (role: string): boolean =>
@@ -79,7 +82,8 @@ export function leastEmulsion({ items }: BatchStage, { scales, weighing }: Weigh
   if (scales.length === 0 || !has('oil') || !has('emulsifier')) return 0;
   const least = Math.min(...scales.map(({ divisionGrams }) => divisionGrams / 2 / weighing));
   const whole = items.reduce((sum, item) => sum + massOf(item), 0);
-  return Math.max(...items.map((item) => (massOf(item) > 0 ? (least * whole) / massOf(item) : 0)));
+  const wanted = Math.max(...items.map((item) => (massOf(item) > 0 ? (least * whole) / massOf(item) : 0)));
+  return wanted > whole * mostTimesWritten ? 0 : wanted;
 }
 
 /** Stages that are not made in this batch stand with their own masses: only their ratios count. */
