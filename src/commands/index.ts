@@ -6,6 +6,7 @@ import { calculatorCommand } from './calculator-command.ts';
 import type { CommandSpec } from './command.ts';
 import { drinkCommands } from './drink-commands.ts';
 import { dueCommands } from './due-commands.ts';
+import { gitCommands } from './git-commands.ts';
 import { ingredientCommand } from './ingredient-command.ts';
 import { ladderCommands } from './ladder-commands.ts';
 import { ledgerCommands } from './ledger-commands.ts';
@@ -29,5 +30,6 @@ export const commands: readonly CommandSpec[] = [
   ...batchCommands,
   ...scaleCommands,
   ...tastingCommands,
+  ...gitCommands,
   ingredientCommand,
 ];

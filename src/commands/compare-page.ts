@@ -1,0 +1,238 @@
+/** A comparison on the screen. */
+
+import type { EntryChange, FactChange, StageChange } from '../calc/compare/document.ts';
+import { countedWords } from '../calc/drink/counted-forms.ts';
+import { figureNumber } from '../calc/drink/figure-cautions.ts';
+import { numberText } from '../calc/number-text.ts';
+import type { Block, Page } from '../output/view.ts';
+import { visible } from '../output/visible.ts';
+import { bodyNames } from '../reference/limits/published-figure.ts';
+import {
+  type ComparedPart,
+  type Comparison,
+  hasAims,
+  isDifferent,
+  isMoved,
+  type PropertyChange,
+} from './compare-sides.ts';
+import { stageBlocks } from './compare-stage-page.ts';
+import { bothTexts, changeWords, propertyTexts, shareTexts } from './compare-words.ts';
+
+export function comparisonPage(comparison: Comparison, only?: ComparedPart): Page {
+  const { before, after } = comparison;
+  const has = (part: ComparedPart): boolean => only === undefined || only === part;
+  return [
+    { kind: 'heading', text: visible(after.label) },
+    { kind: 'text', text: `compared with ${visible(before.label)}`, tone: 'faint' },
+    ...(isDifferent(comparison, only) ? [] : [sameBlock(only)]),
+    ...(has('formula') ? formulaBlocks(comparison) : []),
+    ...(only === undefined ? recordBlocks(comparison) : []),
+    ...(has('observations') ? seenBlocks(comparison) : []),
+    ...(has('results') ? resultsBlocks(comparison) : []),
+  ];
+}
+
+const sameBlock = (only: ComparedPart | undefined): Block => ({
+  kind: 'text',
+  text: only === undefined ? 'No change.' : `No change in the ${only}.`,
+  tone: 'good',
+});
+
+function formulaBlocks(comparison: Comparison): Page {
+  const { difference, before, after } = comparison;
+  const unsolved = [before, after].filter(({ solved, card }) => !solved && (card?.stages.length ?? 0) > 0);
+  return [
+    ...difference.stages.flatMap((stage) => stageBlocks(comparison, stage)),
+    ...renamedBlocks(difference.stages),
+    ...(hasAims(comparison) ? factBlocks('Aims', difference.aims) : []),
+    ...unsolved.map(
+      ({ label }): Block => ({
+        kind: 'text',
+        text: `What follows is left out: ${visible(label)} can't be worked out.`,
+        tone: 'warn',
+      }),
+    ),
+    ...substanceBlocks(comparison),
+    ...propertyBlocks(comparison),
+    ...crossedBlocks(comparison),
+    ...definitionBlocks(comparison),
+  ];
+}
+
+function renamedBlocks(stages: readonly StageChange[]): Page {
+  const pairs = new Set(
+    stages.flatMap(({ renamed }) => renamed.map(({ was, name }) => `${visible(was)} -> ${visible(name)}`)),
+  );
+  return pairs.size === 0
+    ? []
+    : [{ kind: 'text', text: `Another name, the same ingredient: ${[...pairs].join('; ')}.`, tone: 'faint' }];
+}
+
+const columns = [
+  { head: '', align: 'left' },
+  { head: 'before', align: 'point' },
+  { head: 'after', align: 'point' },
+  { head: 'change', align: 'right' },
+] as const;
+
+function substanceBlocks({ substances }: Comparison): Page {
+  const rows = substances
+    .filter(({ massFraction }) => Math.abs(relative(massFraction)) >= SHOWN)
+    .map((one) => [visible(one.name), ...shareTexts(one), changeWords(one.massFraction)]);
+  const left = substances.length - rows.length;
+  if (substances.length === 0) return [];
+  return [
+    { kind: 'heading', text: 'In the finished drink' },
+    ...(rows.length > 0 ? [{ kind: 'table', columns, rows } as const] : []),
+    ...(left > 0 ? [{ kind: 'text', text: `${left} more by less than 0.1 %.`, tone: 'faint' } as const] : []),
+  ];
+}
+
+const SHOWN = 0.001;
+
+function relative({
+  before = 0,
+  after = 0,
+}: {
+  readonly before?: number | undefined;
+  readonly after?: number | undefined;
+}): number {
+  return before === 0 ? Number.POSITIVE_INFINITY : after / before - 1;
+}
+
+function propertyBlocks({ properties, costs }: Comparison): Page {
+  const all = [...properties, ...costs];
+  const moved = all.filter(isMoved);
+  const rows = moved.map((one) => [one.label, ...propertyTexts(one), propertyChange(one)]);
+  const same = all.filter((one) => !isMoved(one)).map((one) => `${one.label} ${propertyTexts(one)[1]}`);
+  return [
+    ...(rows.length > 0
+      ? ([
+          { kind: 'heading', text: 'What follows' },
+          { kind: 'table', columns, rows },
+        ] as const)
+      : []),
+    ...(rows.length > 0 && same.length > 0
+      ? [{ kind: 'text', text: `As before: ${same.join(', ')}.`, tone: 'faint' } as const]
+      : []),
+  ];
+}
+
+/** Of a pH the step itself, of all else per cent. */
+function propertyChange(one: PropertyChange): string {
+  if (one.key !== 'ph' || one.before === undefined || one.after === undefined) return changeWords(one);
+  const step = one.after - one.before;
+  return `${step < 0 ? '-' : '+'}${numberText(Math.abs(step), 2)}`;
+}
+
+function crossedBlocks({ crossed }: Comparison): Page {
+  const notes = crossed.map(({ figure: { counted, figure }, before, after, isAbove }) => {
+    const [was, now] = bothTexts({ before, after }, 3, figure.unit ?? '');
+    const limit = `${figureNumber(figure.value ?? 0)} ${figure.unit ?? ''}`;
+    return `${visible(countedWords(counted))} ${was} -> ${now} is ${isAbove ? 'now above' : 'no longer above'} the ${limit} that ${bodyNames[figure.body]} gives for ${figure.food}`;
+  });
+  return notes.length === 0
+    ? []
+    : [
+        { kind: 'heading', text: 'Published figures crossed' },
+        { kind: 'notes', mark: '!', notes, tone: 'warn' },
+        {
+          kind: 'text',
+          text: 'Figures differ by food and country: local food law and a qualified person decide.',
+          tone: 'faint',
+        },
+      ];
+}
+
+function definitionBlocks({ definitions }: Comparison): Page {
+  const notes = definitions.map(({ ingredient, was, facts }) => {
+    const all = facts.map(({ fact, before, after }) => `${fact} ${before || '-'} -> ${after || '-'}`);
+    return visible(`${ingredient}${was === undefined ? '' : ` (${was})`}: ${all.join(', ')}`);
+  });
+  return notes.length === 0
+    ? []
+    : [
+        { kind: 'heading', text: 'Ingredients that say something else' },
+        { kind: 'notes', mark: '-', notes },
+      ];
+}
+
+function recordBlocks({ difference }: Comparison): Page {
+  return factBlocks('The record', difference.facts);
+}
+
+export function factBlocks(heading: string, facts: readonly FactChange[]): Page {
+  return facts.length === 0
+    ? []
+    : [
+        { kind: 'heading', text: heading },
+        { kind: 'notes', mark: '-', notes: facts.map(factWords) },
+      ];
+}
+
+/** `ph: 2.8 to 3.2 -> 2.9 to 3.2`, `note: added "..."` */
+export function factWords({ key, before, after }: FactChange): string {
+  if (before === undefined) return visible(`${key}: ${after ?? ''} (new)`);
+  return visible(after === undefined ? `${key}: ${before} (gone)` : `${key}: ${before} -> ${after}`);
+}
+
+function seenBlocks(comparison: Comparison): Page {
+  const { difference, outcomes, isSameRecord } = comparison;
+  return [
+    ...entryBlocks('Samples', difference.samples),
+    ...(outcomes.length === 0
+      ? []
+      : ([
+          { kind: 'heading', text: 'What became of them' },
+          {
+            kind: 'notes',
+            mark: '-',
+            notes: outcomes.map(({ sample, before, after }) =>
+              visible(`${sample}: ${before || 'not looked at'} -> ${after || 'not looked at'}`),
+            ),
+          },
+        ] as const)),
+    ...(isSameRecord
+      ? entryBlocks('Observations', difference.observations)
+      : countBlock('observations', difference.observations)),
+  ];
+}
+
+function resultsBlocks({ difference, isSameRecord }: Comparison): Page {
+  return isSameRecord
+    ? entryBlocks('Results', difference.results)
+    : countBlock('results', difference.results);
+}
+
+/** Of two records what each was seen to do is its own: only how much there is. */
+function countBlock(what: string, entries: readonly EntryChange[]): Page {
+  const count = (change: EntryChange['change']): number =>
+    entries.filter((one) => one.change === change).length;
+  const [gone, added] = [count('removed'), count('added')];
+  return gone + added === 0
+    ? []
+    : [{ kind: 'text', text: `Its own ${what}: ${added}; of the other: ${gone}.`, tone: 'faint' }];
+}
+
+const entryMarks = { added: '+', removed: '-', changed: '~' } as const;
+
+export function entryBlocks(heading: string, entries: readonly EntryChange[]): Page {
+  if (entries.length === 0) return [];
+  return [
+    { kind: 'heading', text: heading },
+    ...entries.map(
+      (entry): Block => ({
+        kind: 'notes',
+        mark: entryMarks[entry.change],
+        notes: [entryWords(entry)],
+      }),
+    ),
+  ];
+}
+
+function entryWords({ change, heading, facts }: EntryChange): string {
+  const all = facts.map((fact) =>
+    change === 'changed' ? factWords(fact) : visible(`${fact.key} ${fact.after ?? fact.before ?? ''}`),
+  );
+  return `${visible(heading)}${all.length > 0 ? `: ${all.join(', ')}` : ''}`;
+}

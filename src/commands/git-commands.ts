@@ -1,0 +1,31 @@
+/** The words of the commands that look back through git. */
+
+import { type CommandSpec, jsonOption } from './command.ts';
+
+export const gitCommands: readonly CommandSpec[] = [
+  {
+    name: 'compare',
+    summary: 'what changed between two records, and in the glass',
+    about:
+      'Lays two trials, formulas or batches beside each other, or one beside itself at a git revision (orange@v2, 14@HEAD~3): what was added, taken out, changed and moved, and what it comes to in the finished drink. Another name of the same ingredient and another unit for the same weight are no change. One alone is compared with the file as it stands, or as it was last committed. Exits 1 where they differ.',
+    group: 'Keeping and sharing',
+    words: [
+      { name: 'BEFORE', help: 'a trial, formula or batch; @REVISION for an earlier time', required: true },
+      { name: 'AFTER', help: 'the same; left out, the first one as it stands now' },
+    ],
+    options: [
+      {
+        name: 'only',
+        placeholder: 'PART',
+        help: 'formula, observations or results',
+      },
+      jsonOption,
+    ],
+    examples: [
+      { line: 'compare 13 14', says: 'two trials' },
+      { line: 'compare "orange cardamom@v1" "orange cardamom"', says: 'a formula since a tag' },
+      { line: 'compare 17', says: 'since it was last committed' },
+    ],
+    load: async () => (await import('./compare.ts')).runCompare,
+  },
+];
