@@ -56,18 +56,20 @@ export function halving(bench, most) {
   return days;
 }
 
-/** Goes up from 1:8 by one factor until a beaker fails. */
+/** Goes up from 1:8 by one factor, and stops when the highest of the day's beakers failed. */
 export const stepLadder = (factor) => (bench, most) => {
   const days = [];
   let ratio = SPAN.low;
-  let estimate = null;
+  let lastHeld = SPAN.low / factor;
+  let stopped = false;
   for (let made = AT_ONCE; made <= most; made += AT_ONCE) {
-    const looked =
-      estimate === null ? bench.make(Array.from({ length: AT_ONCE }, (_, k) => ratio * factor ** k)) : [];
-    const failed = looked.find(({ outcome }) => outcome === 'failed');
-    if (failed) estimate = failed.ratio / Math.sqrt(factor);
+    if (!stopped) {
+      const looked = bench.make(Array.from({ length: AT_ONCE }, (_, k) => ratio * factor ** k));
+      lastHeld = looked.findLast(({ outcome }) => outcome === 'held')?.ratio ?? lastHeld;
+      stopped = looked.at(-1).outcome === 'failed';
+    }
     ratio *= factor ** AT_ONCE;
-    days.push({ made, estimate, stop: estimate !== null });
+    days.push({ made, estimate: stopped ? lastHeld * Math.sqrt(factor) : null, stop: stopped });
   }
   return days;
 };

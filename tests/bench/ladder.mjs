@@ -8,6 +8,18 @@ const benches = Number(process.argv[2] ?? 1000);
 const SCATTERS = [0.04, 0.08, 0.15];
 const AFTER = [8, 12, 16];
 const MOST = 40;
+/** Wanted of the planner: share of benches within 10 % of the truth, by scatter and beakers made. */
+const WANTED = [
+  [0.04, 12, 0.84],
+  [0.04, 16, 0.92],
+  [0.08, 12, 0.7],
+  [0.08, 16, 0.83],
+  [0.15, 12, 0.54],
+  [0.15, 16, 0.62],
+];
+/** Wanted of its 90 % interval: how often it holds the truth, over all scatters and at each. */
+const WANTED_OVERALL = [0.87, 0.95];
+const WANTED_EACH = 0.83;
 const plans = [
   ['planner', planner],
   ['plain halving', halving],
@@ -15,7 +27,7 @@ const plans = [
   ['steps of 1.25', stepLadder(1.25)],
 ];
 
-const percent = (share) => `${(100 * share).toFixed(1)} %`;
+const percent = (share) => (share < 1e6 ? `${(100 * share).toFixed(1)} %` : 'none yet');
 const middle = (values, share = 0.5) => [...values].sort((a, b) => a - b)[Math.floor(share * values.length)];
 const mean = (values) => values.reduce((sum, value) => sum + value, 0) / values.length;
 const share = (values, test) => values.filter(test).length / values.length;
@@ -89,4 +101,28 @@ for (const scatter of SCATTERS) {
     `  ${percent(scatter)}: ${said.toFixed(1)} said, ${made.toFixed(1)} made (at most ${MOST - 8} here)`,
   );
 }
-console.log(`\n${benches} benches for each scatter, ${((performance.now() - started) / 1000).toFixed(0)} s`);
+
+const holding = (n, scatter) =>
+  share(
+    ofPlanner
+      .filter((run) => scatter === undefined || run.scatter === scatter)
+      .map((run) => ({ truth: run.truth, day: dayAfter(run, n) })),
+    inside,
+  );
+const missed = [
+  ...WANTED.filter(([scatter, n, least]) => {
+    const own = ofPlanner.filter((run) => run.scatter === scatter);
+    return share(own, (run) => errorAfter(run, n) <= 0.1) < least;
+  }).map(([scatter, n]) => `within 10 % after ${n} at ${percent(scatter)}`),
+  ...AFTER.filter((n) => holding(n) < WANTED_OVERALL[0] || holding(n) > WANTED_OVERALL[1]).map(
+    (n) => `interval after ${n}`,
+  ),
+  ...AFTER.flatMap((n) =>
+    SCATTERS.filter((scatter) => holding(n, scatter) < WANTED_EACH).map(
+      (scatter) => `interval after ${n} at ${percent(scatter)}`,
+    ),
+  ),
+];
+console.log(missed.length === 0 ? '\nEverything wanted is met' : `\nMissed: ${missed.join('; ')}`);
+process.exitCode = missed.length === 0 ? 0 : 1;
+console.log(`${benches} benches for each scatter, ${((performance.now() - started) / 1000).toFixed(0)} s`);

@@ -2,6 +2,7 @@ import { gridPoint } from '../statistics/grid-distribution.ts';
 import { type Beaker, type Bracket, type Counts, countOutcomes, plainBracket } from './beaker.ts';
 import { type FailingSide, turnedBeakers, turnedPriors } from './direction.ts';
 import { type HoldChance, holdChance, ratioHolding } from './hold-chance.ts';
+import { spanOf } from './location-grid.ts';
 import { type BreakPosterior, breakPosterior } from './posterior.ts';
 import type { LadderPriors } from './priors.ts';
 
@@ -65,9 +66,7 @@ const ratiosOf = (beakers: readonly Beaker[], outcome: Beaker['outcome']): reado
 
 /** The ratio that surely holds. */
 function surelyHolding(posterior: BreakPosterior, holds: HoldChance): number | null {
-  const { locations } = posterior;
-  const between = { low: locations[0] ?? 0, high: locations[locations.length - 1] ?? 0 };
-  const found = ratioHolding(SURE, holds, between);
+  const found = ratioHolding(SURE, holds, spanOf(posterior.priors));
   return found === null ? null : Math.exp(found);
 }
 

@@ -1,4 +1,5 @@
 import { failChances } from '../statistics/tolerance.ts';
+import type { Span } from './location-grid.ts';
 import type { BreakPosterior } from './posterior.ts';
 import { posteriorBins, windowOf } from './posterior-bins.ts';
 
@@ -40,11 +41,7 @@ export function holdChance(posterior: BreakPosterior): HoldChance {
 }
 
 /** The logarithm of the ratio that holds with the given chance, or null where none between the two does. */
-export function ratioHolding(
-  chance: number,
-  holds: HoldChance,
-  between: { readonly low: number; readonly high: number },
-): number | null {
+export function ratioHolding(chance: number, holds: HoldChance, between: Span): number | null {
   let { low, high } = between;
   if (holds(low) < chance || holds(high) > chance) return null;
   for (let round = 0; round < 30; round += 1) {

@@ -17,10 +17,20 @@ export function widened(beakers: readonly Beaker[], priors: LadderPriors): Ladde
   };
 }
 
+/** Logarithms of the ratio from low to high. */
+export interface Span {
+  readonly low: number;
+  readonly high: number;
+}
+
+/** Everywhere that the break may be before the first beaker. */
+export const spanOf = ({ lowRatio, highRatio, edge }: LadderPriors): Span => ({
+  low: Math.log(lowRatio) - EDGES * edge,
+  high: Math.log(highRatio) + EDGES * edge,
+});
+
 /** Evenly spaced logarithms of the ratio. */
-export function locationGrid(priors: LadderPriors, step: number): Float64Array {
-  const low = Math.log(priors.lowRatio) - EDGES * priors.edge;
-  const high = Math.log(priors.highRatio) + EDGES * priors.edge;
+export function locationGrid({ low, high }: Span, step: number): Float64Array {
   const steps = Math.min(MOST_POINTS, Math.ceil((high - low) / step));
   return Float64Array.from({ length: steps + 1 }, (_, index) => low + (index * (high - low)) / steps);
 }

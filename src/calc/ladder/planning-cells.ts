@@ -1,7 +1,8 @@
 import { failChances } from '../statistics/tolerance.ts';
 import type { Beaker } from './beaker.ts';
+import type { Span } from './location-grid.ts';
 import type { BreakPosterior } from './posterior.ts';
-import { type Bin, posteriorBins, type Window, windowOf } from './posterior-bins.ts';
+import { type Bin, posteriorBins, windowOf } from './posterior-bins.ts';
 import type { LadderPriors } from './priors.ts';
 
 /** The posterior in a coarse form that is quick to plan with, for beakers that are made on one new day. */
@@ -35,7 +36,7 @@ const SHIFTS = [
 ] as const;
 
 /** Even steps over what the plan looks at, as far as the bench can make them. */
-function candidatesIn(window: Window, scatter: number, reach: Reach | undefined): Float64Array {
+function candidatesIn(window: Span, scatter: number, reach: Reach | undefined): Float64Array {
   const bound = (value: number): number =>
     reach ? Math.min(Math.log(reach.highRatio), Math.max(Math.log(reach.lowRatio), value)) : value;
   const low = bound(window.low - scatter);

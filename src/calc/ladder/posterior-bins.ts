@@ -1,4 +1,5 @@
 import { gridPoint } from '../statistics/grid-distribution.ts';
+import type { Span } from './location-grid.ts';
 import type { BreakPosterior } from './posterior.ts';
 
 /** A piece of the posterior: the break's logarithm, the scatter there, and their weight. */
@@ -8,16 +9,11 @@ export interface Bin {
   readonly weight: number;
 }
 
-export interface Window {
-  readonly low: number;
-  readonly high: number;
-}
-
 /** Weights below this are dropped. */
 const NOTHING = 1e-7;
 
 /** Where the break's logarithm lies but for a chance of `tail` on each side. */
-export const windowOf = ({ locations, marginal }: BreakPosterior, tail: number): Window => ({
+export const windowOf = ({ locations, marginal }: BreakPosterior, tail: number): Span => ({
   low: gridPoint({ places: locations, weights: marginal }, tail),
   high: gridPoint({ places: locations, weights: marginal }, 1 - tail),
 });
@@ -41,7 +37,7 @@ function pairedRows({ rows, scatters }: BreakPosterior): readonly Row[] {
 }
 
 /** The posterior in coarse pieces; the mean of each stays. What lies outside the window is left out. */
-export function posteriorBins(posterior: BreakPosterior, window: Window, count: number): readonly Bin[] {
+export function posteriorBins(posterior: BreakPosterior, window: Span, count: number): readonly Bin[] {
   const width = (window.high - window.low) / count;
   const bins: Bin[] = [];
   for (const { scatter, row } of pairedRows(posterior)) {

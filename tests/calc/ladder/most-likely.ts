@@ -92,7 +92,8 @@ function refined(beakers: readonly Beaker[], curve: ToleranceCurve, { place, sca
     scatter: { lowest: scatter / reach, highest: scatter * reach, points: 2 * MIDDLE + 1 },
   };
   const posterior = breakPosterior(beakers, flat(asked, curve), step * (1 + 1e-9));
-  const { byPlace, byScatter, placeTwice, scatterTwice, both } = shapeAt(posterior, below);
+  const middle = posterior.locations.findIndex((location) => location > place - step / 2);
+  const { byPlace, byScatter, placeTwice, scatterTwice, both } = shapeAt(posterior, middle);
   const determinant = placeTwice * scatterTwice - both ** 2;
   return {
     place: place + (step * (both * byScatter - scatterTwice * byPlace)) / determinant,
