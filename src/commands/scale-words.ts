@@ -67,6 +67,7 @@ export function remarksOf(report: BatchReport): readonly string[] {
   const many = scaledStages.filter(({ subBatches, isInBottle }) => subBatches > 1 && !isInBottle);
   return [
     ...(pilot ? [pilot.text] : []),
+    ...(isAsWeighed(report) ? [`Amounts are those that were weighed in ${titleOf(report)}.`] : []),
     ...(request.loss > 0
       ? [`Every stage is made larger by what stays in its vessel, ${percent(request.loss, 4)}.`]
       : []),
@@ -87,6 +88,10 @@ export function remarksOf(report: BatchReport): readonly string[] {
     ),
   ];
 }
+
+const isAsWeighed = ({ made: { design } }: BatchReport): boolean =>
+  design.card.kind === 'trial' &&
+  design.card.stages.some(({ items }) => items.some(({ weighed }) => weighed !== undefined));
 
 /** What the bench could say, for the screen alone. */
 export function benchRemarks({ plan, here }: BatchReport): readonly string[] {

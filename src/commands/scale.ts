@@ -14,7 +14,7 @@ import { scalePage } from './scale-page.ts';
 import { batchReport } from './scale-report.ts';
 import { type ScaleRequest, scaleRequest } from './scale-request.ts';
 import { batchSheetOf } from './scale-sheet.ts';
-import { madeFor, titleOf } from './scale-words.ts';
+import { madeFor, percent, titleOf } from './scale-words.ts';
 import { writeOut } from './write-out.ts';
 
 export const runScale = atRevision(async (call, io, here) => {
@@ -34,7 +34,7 @@ export const runScale = atRevision(async (call, io, here) => {
   notes.push(
     sheets.length === 0
       ? '--sheet FILE.html writes this as a sheet to print'
-      : `when it is made: neckring batch record "${titleOf(report).replace(/^trial /u, '')}" --to "${madeFor(report)}" --name ${batch}`,
+      : `when it is made: neckring batch record "${titleOf(report).replace(/^trial /u, '')}" --to "${madeFor(report)}"${request.loss > 0 ? ` --loss ${percent(request.loss, 4)}` : ''} --name ${batch}`,
   );
   return {
     exitCode: 0,
