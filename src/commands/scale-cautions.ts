@@ -1,6 +1,7 @@
 /** Every caution about a batch: what stands neat, what is warmed, what falls out, pressure and gas. */
 
 import type { Caution } from '../calc/answer.ts';
+import { additiveCautions } from '../calc/drink/additive-cautions.ts';
 import { drinkCautions } from '../calc/drink/drink-cautions.ts';
 import { fallsOut } from '../calc/drink/falls-out.ts';
 import { finishedDrink } from '../calc/drink/finished-drink.ts';
@@ -35,6 +36,7 @@ export async function batchCautions(
   };
   const cautions = [
     ...(drink?.ok ? drinkCautions(drink.value, waterTraces(here.bench)) : fallsOut(figures, conditions)),
+    ...additiveCautions(mixture),
     ...otherWater(made),
     ...handlingCautions(mixture, isWarm).map(plainCaution),
     ...[...processAdvice(card, sources), ...slipAdvice(card, sources)].map(adviceCaution),

@@ -2,6 +2,7 @@
 
 import type { Caution } from '../calc/answer.ts';
 import type { Book } from '../calc/book.ts';
+import { additiveCautions } from '../calc/drink/additive-cautions.ts';
 import type { Mixture } from '../calc/mixture/picture.ts';
 import { type CaffeineGate, caffeineGate } from '../calc/slip-guard/caffeine.ts';
 import { handlingCautions } from '../calc/slip-guard/handling.ts';
@@ -11,7 +12,6 @@ import { keptAdvice } from '../ledger/check-kept.ts';
 import { isWarmed, processAdvice } from '../ledger/check-process.ts';
 import { slipAdvice } from '../ledger/check-slips.ts';
 import { stageOutcome, type UsedStage, usedAdvice, usedStages } from '../ledger/check-used-stages.ts';
-import { withdrawnAdvice } from '../ledger/check-withdrawn.ts';
 import { openFolder } from '../ledger/folder.ts';
 import { readSeriesCard } from '../ledger/read-series.ts';
 import { makeSources } from '../ledger/resolve.ts';
@@ -50,15 +50,15 @@ export async function trialCautions(
     ...slipAdvice(card, sources),
     ...usedAdvice(card, usedContext),
     ...keptAdvice(card, sources),
-    ...withdrawnAdvice(card, sources),
     ...(mixture ? handlingCautions(mixture, (stage) => isWarmed(card, stage)) : []).map((one) =>
       adviceAt(card.stages, one),
     ),
   ];
   return {
-    cautions: advice
-      .map(adviceCaution)
-      .map((one) => ({ ...one, source: sourceWords(one.source, bibliography) })),
+    cautions: [...advice.map(adviceCaution), ...(mixture ? additiveCautions(mixture) : [])].map((one) => ({
+      ...one,
+      source: sourceWords(one.source, bibliography),
+    })),
     gate: mixture && caffeineGate(mixture),
     used: usedStages(card, usedContext),
   };

@@ -6,6 +6,7 @@ import type { Ingredient } from '../reference/ingredient.ts';
 import type { TrialCard } from './cards.ts';
 import type { Check } from './check.ts';
 import { checkAims } from './check-aims.ts';
+import { checkBenzene } from './check-benzene.ts';
 import { checkKept } from './check-kept.ts';
 import { checkLinks, checkPhotos } from './check-links.ts';
 import { checkDuplicates, checkFileNames } from './check-numbers.ts';
@@ -36,6 +37,7 @@ export const checks: readonly Check[] = [
   checkMadeTimes,
   checkWords,
   checkAims,
+  checkBenzene,
   checkKept,
   checkWithdrawn,
 ];

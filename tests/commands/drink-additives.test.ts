@@ -140,6 +140,8 @@ describe('what is named for the harm that it could do', () => {
     expect(benzene).toContain('Both precursors of benzene');
     expect(benzene).toContain('from memory');
     expect(benzene).not.toMatch(/will form/);
+    const checked = (await neckring(['check'], { folder })).out.replace(/\s+/g, ' ');
+    expect(checked).toContain('both precursors of benzene are in it: sodium benzoate, and');
     expect((await cautionsIn(await ledger(litre('sodium benzoate: 150 mg')))).join()).not.toContain(
       'benzene:',
     );

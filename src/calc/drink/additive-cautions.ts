@@ -24,8 +24,14 @@ function benzeneCaution(mixture: Mixture, drink: ResolvedStage): readonly Cautio
   const benzoate = holds(drink, benzene.precursors);
   const ascorbic = holds(drink, benzene.partners) ?? juiceIn(mixture);
   if (benzoate === undefined || ascorbic === undefined) return [];
-  const text = `Both precursors of benzene are in it: ${benzoate}, and ${ascorbic}${/juice/iu.test(ascorbic) ? ', which holds ascorbic acid' : ''}. Heat, light, copper and iron speed it. There is no figure for drinks; for drinking water US EPA has 5, the EU 1, WHO 10 ug/L (WHO from memory). Take one of the two out, or have it measured.`;
-  return [{ code: 'benzene', text, source: benzene.source }];
+  return [benzeneOf(benzoate, ascorbic)];
+}
+
+/** With the names of the two that are both in it. */
+export function benzeneOf(benzoate: string, ascorbic: string): Caution {
+  const juice = isJuiceName(ascorbic) ? ', which holds ascorbic acid' : '';
+  const text = `Both precursors of benzene are in it: ${benzoate}, and ${ascorbic}${juice}. Heat, light, copper and iron speed it. There is no figure for drinks; for drinking water US EPA has 5, the EU 1, WHO 10 ug/L (WHO from memory). Take one of the two out, or have it measured.`;
+  return { code: 'benzene', text, source: benzene.source };
 }
 
 const juiceIn = ({ stages }: Mixture): string | undefined =>
@@ -37,7 +43,9 @@ const juiceIn = ({ stages }: Mixture): string | undefined =>
     )?.name;
 
 const isJuice = (name: string, { entry }: Extract<ResolvedItem['source'], { kind: 'ingredient' }>): boolean =>
-  [name, entry.name, ...(entry.like ?? [])].some((one) => /\bjuice\b/iu.test(one));
+  [name, entry.name, ...(entry.like ?? [])].some(isJuiceName);
+
+export const isJuiceName = (name: string): boolean => /\bjuice\b/iu.test(name);
 
 function groups(drink: ResolvedStage): readonly Caution[] {
   const named = sensitiveGroups.filter(({ names }) => holds(drink, names) !== undefined);
