@@ -231,31 +231,3 @@ describe('scale --sheet', () => {
     expect(await readIn(folder, 'mine.html')).toContain('neckring');
   });
 });
-
-describe('cost', () => {
-  it('law: arithmetic: a batch, a litre and a bottle from the prices, loss counted', async () => {
-    const answer = await json('cost', 'orange cardamom', '--to', '500 x 330 mL');
-    const [total] = rows(record(answer['cost'])['totals']);
-    expect(total?.['currency']).toBe('EUR');
-    expect(leafValue(total?.['batch'])).toBeCloseTo(leafValue(total?.['perLitre']) * 165, 8);
-    expect(leafValue(total?.['batch'])).toBeCloseTo(leafValue(total?.['perBottle']) * 500, 8);
-    const lossy = await json('cost', 'orange cardamom', '--to', '500 x 330 mL', '--loss', '50 %');
-    const [more] = rows(record(lossy['cost'])['totals']);
-    expect(leafValue(more?.['batch'])).toBeGreaterThan(3.9 * leafValue(total?.['batch']));
-  });
-
-  it('lists what has no price, with the mend', async () => {
-    const { code, out, err } = await run('cost', 'orange cardamom');
-    expect([code, out]).toEqual([0, expect.stringContaining('not counted, having no price')]);
-    expect(err).toContain(
-      'citric acid is not in the cost: it has no price; add price: 42 EUR/kg to citric acid',
-    );
-  });
-
-  it('is no answer where nothing has a price', async () => {
-    const book = await readIn(folder, 'ingredients.yaml');
-    await writeIn(folder, 'ingredients.yaml', book.replace(/^ +price: .*\n/gm, ''));
-    const { code, err } = await run('cost', 'orange cardamom');
-    expect([code, err]).toEqual([2, expect.stringContaining('add price: 42 EUR/kg to sucrose')]);
-  });
-});
