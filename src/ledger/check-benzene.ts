@@ -19,14 +19,12 @@ export const checkBenzene: Check = (context) => {
 
 /** At the benzoate; by what is weighed into any stage, juice counting as ascorbic acid. */
 function benzeneAdvice({ stages }: StagesOf, { book }: Sources): readonly Advice[] {
-  const items = stages.flatMap((stage) =>
-    stage.items.map(({ name }, item) => ({ name, entry: book.find(name), at: { stage: stage.name, item } })),
-  );
-  const benzoate = items.find(({ entry }) => holds(entry, benzene.precursors));
+  const benzoate = firstItem(stages, (name) => partOf(book.find(name)) === 'benzoate');
   if (!benzoate) return [];
-  const ascorbic = items.find(
-    ({ name, entry }) => holds(entry, benzene.partners) || [name, ...(entry?.like ?? [])].some(isJuiceName),
-  );
+  const ascorbic = firstItem(stages, (name) => {
+    const entry = book.find(name);
+    return partOf(entry) === 'ascorbic' || [name, ...(entry?.like ?? [])].some(isJuiceName);
+  });
   if (!ascorbic) return [];
   const caution = benzeneOf(benzoate.name, ascorbic.name);
   const short = `both precursors of benzene are in it: ${benzoate.name}, and ${ascorbic.name}`;
@@ -34,5 +32,37 @@ function benzeneAdvice({ stages }: StagesOf, { book }: Sources): readonly Advice
   return [adviceAt(stages, { ...caution, short, hint, at: benzoate.at })];
 }
 
-const holds = (entry: BookEntry | undefined, names: readonly string[]): boolean =>
-  entry?.composition.some(({ substance }) => names.some((name) => isLike(substance, name))) ?? false;
+interface ItemAt {
+  readonly name: string;
+  readonly at: { readonly stage: string; readonly item: number };
+}
+
+function firstItem(stages: StagesOf['stages'], isIt: (name: string) => boolean): ItemAt | undefined {
+  for (const stage of stages) {
+    const item = stage.items.findIndex(({ name }) => isIt(name));
+    const name = stage.items[item]?.name;
+    if (name !== undefined) return { name, at: { stage: stage.name, item } };
+  }
+  return undefined;
+}
+
+type Part = 'benzoate' | 'ascorbic' | 'neither';
+
+/** Told once for each ingredient, however many stages hold it. */
+const told = new WeakMap<BookEntry, Part>();
+
+function partOf(entry: BookEntry | undefined): Part {
+  if (!entry) return 'neither';
+  const known = told.get(entry);
+  if (known) return known;
+  const part = holds(entry, benzene.precursors)
+    ? 'benzoate'
+    : holds(entry, benzene.partners)
+      ? 'ascorbic'
+      : 'neither';
+  told.set(entry, part);
+  return part;
+}
+
+const holds = ({ composition }: BookEntry, names: readonly string[]): boolean =>
+  composition.some(({ substance }) => names.some((name) => isLike(substance, name)));

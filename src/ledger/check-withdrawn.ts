@@ -15,7 +15,7 @@ export const checkWithdrawn: Check = (context) => {
 };
 
 /** An advice at each such item, with who did what and when; the citation alone, never a dose. */
-function withdrawnAdvice({ stages }: StagesOf, { book }: Sources): readonly Advice[] {
+export function withdrawnAdvice({ stages }: StagesOf, { book }: Sources): readonly Advice[] {
   return stages.flatMap((stage) =>
     stage.items.flatMap(({ name }, item) =>
       (book.find(name)?.record.withdrawn ?? []).map(({ by, what, source }) => {
