@@ -105,7 +105,7 @@ export function drinkBlocks(mixture: Mixture | undefined): Page {
   ];
 }
 
-function perLitre(gramsPerLitre: number): string {
+export function perLitre(gramsPerLitre: number): string {
   if (gramsPerLitre >= 1) return `${numberText(gramsPerLitre, 4)} g/L`;
   if (gramsPerLitre >= 1e-3) return `${numberText(gramsPerLitre * 1e3, 4)} mg/L`;
   return `${numberText(gramsPerLitre * 1e6, 4)} ug/L`;

@@ -19,6 +19,8 @@ export interface WriteOut {
   readonly keepsOurs?: boolean;
   /** Replaces a file whoever wrote it. */
   readonly replace?: boolean;
+  /** A recipe passed on, which may end in `.yaml` where no ledger would take it for a file of its own. */
+  readonly isGift?: boolean;
   readonly disk?: Disk;
 }
 
@@ -48,9 +50,18 @@ export async function writeOut(given: WriteOut): Promise<string> {
   return `wrote ${typed}`;
 }
 
+const ledgerFiles: ReadonlySet<string> = new Set(['bench.yaml', 'ingredients.yaml']);
+const ledgerFolders: ReadonlySet<string> = new Set(['trials', 'series', 'formulas', 'batches']);
+
+/** Whether a ledger would read it, wherever its root is. */
+const isOfLedger = (path: string): boolean =>
+  basename(path).startsWith('.') ||
+  ledgerFiles.has(basename(path)) ||
+  ledgerFolders.has(basename(dirname(path)));
+
 async function refuseOthers(path: string, given: WriteOut, disk: Disk): Promise<void> {
   const { typed, replace = false, mark = defaultMark, markLines = 1, keepsOurs = false } = given;
-  if (/^\.ya?ml$/iu.test(extname(path)) || basename(path).startsWith('.'))
+  if (given.isGift ? isOfLedger(path) : /^\.ya?ml$/iu.test(extname(path)) || basename(path).startsWith('.'))
     fail('not-a-sheet', `${typed} would be taken for a file of the ledger`, 'give the file another ending');
   const standing = await disk.standing(path);
   if (!standing) {
