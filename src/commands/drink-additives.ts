@@ -5,7 +5,8 @@ import { type Counted, countedWords } from '../calc/drink/counted-forms.ts';
 import { figureNumber } from '../calc/drink/figure-cautions.ts';
 import { type OdourActivity, odourActivities } from '../calc/drink/odour-activity.ts';
 import type { ResolvedStage } from '../calc/mixture/picture.ts';
-import { numberText, trimmedNumber } from '../calc/number-text.ts';
+import { numberText } from '../calc/number-text.ts';
+import { partsText } from '../output/leaf-text.ts';
 import type { Page } from '../output/view.ts';
 import { visible } from '../output/visible.ts';
 import { limitSourceWords } from '../reference/limits/limit-sources.ts';
@@ -48,14 +49,17 @@ export function besideBlocks({ bodies, beside }: Additives): Page {
       ],
       rows: rows.map(({ counted, figures }) => [
         visible(countedWords(counted)),
-        numberText(counted.gramsPerLitre * 1000, 3),
-        numberText(counted.massFraction * 1e6, 3),
+        plainNumber(counted.gramsPerLitre * 1000),
+        plainNumber(counted.massFraction * 1e6),
         ...bodies.map((body) => figures.filter(({ figure }) => figure.body === body).map(cellText)[0] ?? '-'),
       ]),
     },
     { kind: 'text', text: `${notes.join('; ')}.`, tone: 'faint' },
   ];
 }
+
+const plainNumber = (value: number): string =>
+  value >= 1000 ? figureNumber(Math.round(value)) : numberText(value, 3);
 
 const hasNumber = ({ form }: LimitFigure, all: readonly BesideFigure[]): boolean =>
   all.some(({ figure }) => figure.form === form && figure.value !== undefined);
@@ -149,7 +153,7 @@ function aromaWords(
   { substance, partsPerBillion, thresholds, times, fromMemory }: OdourActivity,
   isAll: boolean,
 ): string {
-  const dosed = `${visible(substance)}: ${trimmedNumber(partsPerBillion, 3)} ppb`;
+  const dosed = `${visible(substance)}: ${partsText(Number((partsPerBillion / 1e9).toPrecision(3)))}`;
   if (!times) return `${dosed}; no odour threshold found`;
   const low = Math.min(...thresholds.map((one) => one.low));
   const high = Math.max(...thresholds.map((one) => one.high));

@@ -58,7 +58,7 @@ export function bottleLine({ headspaceFraction, warmedKelvin, gaugePascal }: War
   return [
     'in the bottle',
     `${numberText(gaugePascal / 1e5, 2)} bar`,
-    `gauge, warmed to ${celsius} C over ${headspace} % headspace; with sugar up to 8 % more`,
+    `gauge, warmed to ${celsius} C, ${headspace} % headspace`,
   ];
 }
 

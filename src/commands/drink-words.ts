@@ -110,7 +110,7 @@ function preservedLines({ acidity, solution }: FinishedDrink): readonly FigureLi
 function panelLine({ nutrition, conditions, solution }: FinishedDrink): FigureLine {
   const { kilojoules, kilocalories, sodiumMilligrams } = nutrition;
   const isKnown = conditions.water.sodiumMilligramsPerLitre !== undefined;
-  const water = solution.benchWaterLitres > 0 ? `, ${isKnown ? 'with' : 'without'} the water's` : '';
+  const water = solution.benchWaterLitres > 0 ? `, ${isKnown ? 'with' : 'but for'} the water` : '';
   return [
     'in 100 mL',
     `${numberText(kilojoules, 3)} kJ`,

@@ -93,7 +93,7 @@ const carriers = {
   ethanol: { substance: 'ethanol', members: each('ethanol') },
   silicone: {
     substance: 'antifoam',
-    as: 'dimethylpolysiloxane',
+    as: 'active silicone',
     members: { simethicone: 1, 'antifoam emulsion': 0.1 },
     but: 'an emulsion whose strength nobody wrote is taken as 10 % active (common practice, no source)',
   },
