@@ -1,8 +1,12 @@
-/** Ingredients that both use and that say something else on either side: why a figure moves though no line does. */
+/** What both use and what says something else on either side: why a figure moves though no line does. */
 
 import type { BookEntry } from '../calc/book.ts';
+import type { ComparedFact } from '../calc/compare/document.ts';
+import { factChanges } from '../calc/compare/facts.ts';
+import type { ResolvedStage } from '../calc/mixture/picture.ts';
 import { numberText, trimmedNumber } from '../calc/number-text.ts';
-import { rounded } from '../ledger/flat-facts.ts';
+import { flatFacts, rounded } from '../ledger/flat-facts.ts';
+import { valueUnder } from '../ledger/tree.ts';
 import type { FigureName } from '../reference/ingredient.ts';
 import { normaliseName } from '../reference/name.ts';
 import type { Side } from './compare-side.ts';
@@ -15,7 +19,13 @@ export interface DefinitionChange {
 
 const told: readonly FigureName[] = ['density', 'hlb', 'required hlb'];
 
-export function definitionChanges(before: Side, after: Side): readonly DefinitionChange[] {
+export const definitionChanges = (before: Side, after: Side): readonly DefinitionChange[] => [
+  ...ingredientChanges(before, after),
+  ...stagesOfOthers(before, after),
+  ...benchChanges(before, after),
+];
+
+function ingredientChanges(before: Side, after: Side): readonly DefinitionChange[] {
   const seen = new Set<string>();
   return namesOf(after).flatMap((name): readonly DefinitionChange[] => {
     const now = after.book.find(name);
@@ -26,6 +36,56 @@ export function definitionChanges(before: Side, after: Side): readonly Definitio
     const was = then.name === now.name ? {} : { was: then.name };
     return facts.length > 0 ? [{ ingredient: now.name, ...was, facts }] : [];
   });
+}
+
+/** `emulsion of 13`, where trial 13 itself is not what it was. */
+function stagesOfOthers(before: Side, after: Side): readonly DefinitionChange[] {
+  const was = otherStages(before);
+  return [...otherStages(after)].flatMap(([name, now]) => {
+    const then = was.get(name);
+    const facts = then ? substancesOf(then, now) : [];
+    return facts.length > 0 ? [{ ingredient: name, facts }] : [];
+  });
+}
+
+function otherStages({ solved }: Side): ReadonlyMap<string, ResolvedStage> {
+  const items = (solved?.mixture.stages ?? []).flatMap((stage) => stage.items);
+  return new Map(
+    items.flatMap(({ name, source }): readonly [string, ResolvedStage][] =>
+      source.kind === 'other trial' ? [[name, source.stage]] : [],
+    ),
+  );
+}
+
+function substancesOf(then: ResolvedStage, now: ResolvedStage): DefinitionChange['facts'] {
+  const names = new Set([...then.substances, ...now.substances].map(({ name }) => name));
+  const share = (stage: ResolvedStage, name: string): string => {
+    const all = stage.substances.filter((one) => one.name === name);
+    return all.length === 0 ? '' : shareText(all.reduce((sum, one) => sum + one.massFraction, 0));
+  };
+  return [...names]
+    .map((name) => ({ fact: name, before: share(then, name), after: share(now, name) }))
+    .filter((one) => one.before !== one.after);
+}
+
+const benchKeys = ['water', 'temperature', 'drop'] as const;
+
+/** What the bench says that goes into the figures. */
+function benchChanges({ here: then }: Side, { here: now }: Side): readonly DefinitionChange[] {
+  if (then.bench === now.bench) return [];
+  const facts = benchKeys.flatMap((key) => {
+    const of = ({ bench, settings }: Side['here']): readonly ComparedFact[] =>
+      flatFacts({ node: valueUnder(valueUnder(bench.root, 'bench'), key), zone: settings.zone, under: key });
+    return factChanges(of(then), of(now));
+  });
+  return facts.length === 0
+    ? []
+    : [
+        {
+          ingredient: 'the bench',
+          facts: facts.map(({ key, before = '', after = '' }) => ({ fact: key, before, after })),
+        },
+      ];
 }
 
 const namesOf = ({ card }: Side): readonly string[] =>

@@ -12,11 +12,10 @@ import {
   type Comparison,
   hasAims,
   isDifferent,
-  isMoved,
   type PropertyChange,
 } from './compare-sides.ts';
 import { stageBlocks } from './compare-stage-page.ts';
-import { bothTexts, changeWords, propertyTexts, shareTexts } from './compare-words.ts';
+import { bothTexts, changeWords, propertyTexts, shareTexts, shownShare } from './compare-words.ts';
 
 export function comparisonPage(comparison: Comparison, only?: ComparedPart): Page {
   const { before, after } = comparison;
@@ -26,7 +25,7 @@ export function comparisonPage(comparison: Comparison, only?: ComparedPart): Pag
     { kind: 'text', text: `compared with ${visible(before.label)}`, tone: 'faint' },
     ...(isDifferent(comparison, only) ? [] : [sameBlock(only)]),
     ...(has('formula') ? formulaBlocks(comparison) : []),
-    ...(only === undefined ? recordBlocks(comparison) : []),
+    ...(only === undefined && isSameKind(comparison) ? recordBlocks(comparison) : []),
     ...(has('observations') ? seenBlocks(comparison) : []),
     ...(has('results') ? resultsBlocks(comparison) : []),
   ];
@@ -77,8 +76,8 @@ const columns = [
 
 function substanceBlocks({ substances }: Comparison): Page {
   const rows = substances
-    .filter(({ massFraction }) => Math.abs(relative(massFraction)) >= SHOWN)
-    .map((one) => [visible(one.name), ...shareTexts(one), changeWords(one.massFraction)]);
+    .filter((one) => Math.abs(relative(shownShare(one))) >= SHOWN)
+    .map((one) => [visible(one.name), ...shareTexts(one), changeWords(shownShare(one))]);
   const left = substances.length - rows.length;
   if (substances.length === 0) return [];
   return [
@@ -100,11 +99,17 @@ function relative({
   return before === 0 ? Number.POSITIVE_INFINITY : after / before - 1;
 }
 
-function propertyBlocks({ properties, costs }: Comparison): Page {
+/** A step too small for the digits that a figure is worth is none. */
+const isShown = (one: PropertyChange): boolean => {
+  const [before, after] = propertyTexts(one);
+  return before !== after;
+};
+
+function propertyBlocks(comparison: Comparison): Page {
+  const { properties, costs } = comparison;
   const all = [...properties, ...costs];
-  const moved = all.filter(isMoved);
-  const rows = moved.map((one) => [one.label, ...propertyTexts(one), propertyChange(one)]);
-  const same = all.filter((one) => !isMoved(one)).map((one) => `${one.label} ${propertyTexts(one)[1]}`);
+  const rows = all.filter(isShown).map((one) => [one.label, ...propertyTexts(one), propertyChange(one)]);
+  const same = all.filter((one) => !isShown(one)).map((one) => `${one.label} ${propertyTexts(one)[1]}`);
   return [
     ...(rows.length > 0
       ? ([
@@ -115,7 +120,26 @@ function propertyBlocks({ properties, costs }: Comparison): Page {
     ...(rows.length > 0 && same.length > 0
       ? [{ kind: 'text', text: `As before: ${same.join(', ')}.`, tone: 'faint' } as const]
       : []),
+    ...(costs.some(isShown) ? unpricedBlock(comparison) : []),
   ];
+}
+
+function unpricedBlock({ before, after }: Comparison): Page {
+  const names = new Set(
+    [before, after].flatMap(({ solved }) =>
+      (solved?.cost?.unpriced ?? []).map(({ ingredient }) => ingredient),
+    ),
+  );
+  const told = [...names].filter((name) => !/\bwater$/u.test(name));
+  return told.length === 0
+    ? []
+    : [
+        {
+          kind: 'text',
+          text: `The cost leaves out what has no price: ${visible(told.join(', '))}.`,
+          tone: 'faint',
+        },
+      ];
 }
 
 /** Of a pH the step itself, of all else per cent. */
@@ -152,10 +176,13 @@ function definitionBlocks({ definitions }: Comparison): Page {
   return notes.length === 0
     ? []
     : [
-        { kind: 'heading', text: 'Ingredients that say something else' },
+        { kind: 'heading', text: 'What it rests on says something else' },
         { kind: 'notes', mark: '-', notes },
       ];
 }
+
+/** A formula has no samples and was not made. */
+const isSameKind = ({ before, after }: Comparison): boolean => before.card?.kind === after.card?.kind;
 
 function recordBlocks({ difference }: Comparison): Page {
   return factBlocks('The record', difference.facts);
@@ -179,7 +206,7 @@ export function factWords({ key, before, after }: FactChange): string {
 function seenBlocks(comparison: Comparison): Page {
   const { difference, outcomes, isSameRecord } = comparison;
   return [
-    ...entryBlocks('Samples', difference.samples),
+    ...(isSameKind(comparison) ? entryBlocks('Samples', difference.samples) : []),
     ...(outcomes.length === 0
       ? []
       : ([
@@ -214,19 +241,13 @@ function countBlock(what: string, entries: readonly EntryChange[]): Page {
     : [{ kind: 'text', text: `Its own ${what}: ${added}; of the other: ${gone}.`, tone: 'faint' }];
 }
 
-const entryMarks = { added: '+', removed: '-', changed: '~' } as const;
+const entryMarks = { added: 'new', removed: 'gone', changed: 'changed' } as const;
 
 export function entryBlocks(heading: string, entries: readonly EntryChange[]): Page {
   if (entries.length === 0) return [];
   return [
     { kind: 'heading', text: heading },
-    ...entries.map(
-      (entry): Block => ({
-        kind: 'notes',
-        mark: entryMarks[entry.change],
-        notes: [entryWords(entry)],
-      }),
-    ),
+    { kind: 'notes', mark: '-', notes: entries.map(entryWords) },
   ];
 }
 
@@ -234,5 +255,5 @@ function entryWords({ change, heading, facts }: EntryChange): string {
   const all = facts.map((fact) =>
     change === 'changed' ? factWords(fact) : visible(`${fact.key} ${fact.after ?? fact.before ?? ''}`),
   );
-  return `${visible(heading)}${all.length > 0 ? `: ${all.join(', ')}` : ''}`;
+  return `${entryMarks[change]}: ${visible(heading)}${all.length > 0 ? `: ${all.join(', ')}` : ''}`;
 }

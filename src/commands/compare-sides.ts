@@ -6,7 +6,7 @@ import type { DocumentDifference, ItemChange, StageChange } from '../calc/compar
 import type { Property } from '../calc/compare/properties.ts';
 import type { CostTotal } from '../calc/cost.ts';
 import type { BesideFigure } from '../calc/drink/beside-figures.ts';
-import type { ResolvedStage } from '../calc/mixture/picture.ts';
+import type { Mixture, ResolvedStage } from '../calc/mixture/picture.ts';
 import { rootName } from '../ledger/compared-document.ts';
 import { fail, ProblemError } from '../problem.ts';
 import { normaliseName } from '../reference/name.ts';
@@ -202,9 +202,19 @@ export function lineComesTo(
   item: Pick<ItemChange, 'before' | 'after' | 'fromStage'>,
 ): { readonly before: ComesTo | undefined; readonly after: ComesTo | undefined } {
   const from = item.fromStage ?? stage.was ?? stage.name;
-  const of = (side: Side, name: string, place: number | undefined): ComesTo | undefined =>
-    side.solved && comesTo(side.solved.mixture, name, place);
-  return { before: of(before, from, item.before), after: of(after, stage.name, item.after) };
+  const [was, now] = [before.solved?.mixture, after.solved?.mixture];
+  const inItsStage = goesInto(was, stage.was ?? stage.name) !== goesInto(now, stage.name);
+  const isOneSided = stage.change === 'added' || stage.change === 'removed';
+  return {
+    before: was && comesTo(was, from, item.before, inItsStage && !isOneSided),
+    after: now && comesTo(now, stage.name, item.after, inItsStage && !isOneSided),
+  };
+}
+
+/** Whether a stage goes into the drink. */
+function goesInto(mixture: Mixture | undefined, name: string): boolean {
+  const stage = mixture?.stages.find((one) => one.name === name);
+  return stage !== undefined && (stage === mixture?.drink || stage.shareInDrink > 0);
 }
 
 /** Whether the two differ in a part; of two records their names, times and remarks don't count. */

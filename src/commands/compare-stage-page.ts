@@ -4,6 +4,7 @@ import type { FactChange, ItemChange, StageChange, StepChange } from '../calc/co
 import { trimmedNumber } from '../calc/number-text.ts';
 import type { Block, Page } from '../output/view.ts';
 import { visible } from '../output/visible.ts';
+import type { Side } from './compare-side.ts';
 import { type Comparison, lineComesTo } from './compare-sides.ts';
 import { changeWords, comesToTexts, ordinal } from './compare-words.ts';
 
@@ -77,10 +78,9 @@ const factRow = ({ key, before, after }: FactChange): Row => [
 
 /** The line itself, then what else is known of it. */
 function itemRows(comparison: Comparison, stage: StageChange, item: ItemChange): readonly Row[] {
-  const amount = item.facts.find(({ key }) => key === 'amount');
   const others = item.facts.filter(({ key }) => key !== 'amount');
   const { before, after } = lineComesTo(comparison, stage, item);
-  const sameAmount = amountIn(comparison, stage, item);
+  const [amountBefore, amountAfter] = amountsOf(comparison, stage, item);
   const moved = placeText(item);
   const called =
     item.was === undefined
@@ -94,13 +94,9 @@ function itemRows(comparison: Comparison, stage: StageChange, item: ItemChange):
     [
       marks[item.change],
       visible(called),
-      visible(amount ? (amount.before ?? '-') : sameAmount),
-      visible(amount ? (amount.after ?? '-') : sameAmount),
-      comparison.before.solved && comparison.after.solved
-        ? isSame
-          ? now
-          : `${unitOnce(was)} -> ${now}`
-        : '',
+      visible(amountBefore),
+      visible(amountAfter),
+      comesText(was, now),
       isSame ? '' : changeWords({ before: before?.massFraction, after: after?.massFraction }),
     ],
     ...(moved === '' ? [] : [['', `  ${moved}`, '', '', '', ''] as const]),
@@ -111,12 +107,20 @@ function itemRows(comparison: Comparison, stage: StageChange, item: ItemChange):
   ];
 }
 
-/** `0.18` of `0.18 g/L`: the unit stands behind the other side. */
-const unitOnce = (text: string): string => text.replace(/ \S+$/u, '');
+/** `0.18 -> 0.15 g/L`; one side alone where the other is not there. */
+function comesText(was: string, now: string): string {
+  if (was === '-' || now === '-') return was === '-' ? (now === '-' ? '' : now) : was;
+  return was === now ? now : `${was.replace(/ \S+$/u, '')} -> ${now}`;
+}
 
-function amountIn({ after }: Comparison, { name }: StageChange, item: ItemChange): string {
-  const stage = after.document?.stages.find((one) => one.name === name);
-  return stage?.items[item.after ?? -1]?.amount.written ?? '';
+function amountsOf(
+  { before, after }: Comparison,
+  { name, was }: StageChange,
+  item: ItemChange,
+): readonly [string, string] {
+  const of = ({ document }: Side, stage: string, place: number | undefined): string =>
+    document?.stages.find((one) => one.name === stage)?.items[place ?? -1]?.amount.written ?? '-';
+  return [of(before, item.fromStage ?? was ?? name, item.before), of(after, name, item.after)];
 }
 
 /** `moved from 5th to 2nd`, `moved here from syrup` */
@@ -130,18 +134,12 @@ function placeText({ isMoved, fromStage, before, after }: ItemChange): string {
 }
 
 function stepBlocks(steps: readonly StepChange[]): Page {
-  return steps.map(
-    (step): Block => ({
-      kind: 'notes',
-      mark: marks[step.change],
-      notes: [stepWords(step)],
-    }),
-  );
+  return steps.length === 0 ? [] : [{ kind: 'notes', mark: '-', notes: steps.map(stepWords) }];
 }
 
 function stepWords({ change, written, was, before, after }: StepChange): string {
   const words = visible(written);
-  if (change === 'changed') return `step: ${visible(was ?? '')} -> ${words}`;
-  if (change !== 'moved') return `step: ${words}`;
+  if (change === 'changed') return `step changed: ${visible(was ?? '')} -> ${words}`;
+  if (change !== 'moved') return `step ${change === 'added' ? 'new' : 'gone'}: ${words}`;
   return `step moved from ${ordinal((before ?? 0) + 1)} to ${ordinal((after ?? 0) + 1)}: ${words}`;
 }

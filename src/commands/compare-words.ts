@@ -40,6 +40,10 @@ interface Shares {
   readonly gramsPerLitre: Moved;
 }
 
+/** What is shown of a share: g/L where there is enough of it, else the mass fraction. */
+export const shownShare = ({ massFraction, gramsPerLitre }: Shares): Moved =>
+  scaleOf(Math.max(massFraction.before ?? 0, massFraction.after ?? 0)) ? massFraction : gramsPerLitre;
+
 /** Both sides in one unit: `0.18` and `0.15 g/L`. */
 export function shareTexts({ massFraction, gramsPerLitre }: Shares): readonly [string, string] {
   const scale = scaleOf(Math.max(massFraction.before ?? 0, massFraction.after ?? 0));
@@ -58,19 +62,24 @@ export const comesToTexts = (
     gramsPerLitre: { before: before?.gramsPerLitre, after: after?.gramsPerLitre },
   });
 
-export const propertyTexts = (change: PropertyChange): readonly [string, string] =>
-  bothTexts(change, change.digits, change.unit);
+/** To the digits that the figure is worth. */
+export const propertyTexts = ({ before, after, digits, unit }: PropertyChange): readonly [string, string] => [
+  figureText(before, digits, unit),
+  figureText(after, digits, unit),
+];
+
+const figureText = (value: number | undefined, digits: number, unit: string): string =>
+  value === undefined ? '-' : `${numberText(value, digits)}${unit === '' ? '' : ` ${unit}`}`;
 
 /** To so many digits, or as many as it takes to tell the two apart. */
 export function bothTexts(moved: Moved, digits: number, unit: string): readonly [string, string] {
   const { before, after } = moved;
-  const text = (value: number | undefined, count: number): string =>
-    value === undefined ? '-' : `${numberText(value, count)}${unit === '' ? '' : ` ${unit}`}`;
+
   for (let count = digits; count <= mostDigits; count += 1) {
-    const both = [text(before, count), text(after, count)] as const;
+    const both = [figureText(before, count, unit), figureText(after, count, unit)] as const;
     if (both[0] !== both[1] || !isMoved(moved) || count === mostDigits) return both;
   }
-  return [text(before, mostDigits), text(after, mostDigits)];
+  return [figureText(before, mostDigits, unit), figureText(after, mostDigits, unit)];
 }
 
 const mostDigits = 8;
