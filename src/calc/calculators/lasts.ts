@@ -95,7 +95,7 @@ export const lasts = defineCalculator({
         temperature: { label: 'at', unit: 'C', digits: 2 },
         halfLifeDays: { label: 'half is lost in', unit: 'd', digits: 3 },
         remaining: { label: 'left', unit: '', as: 'percent' },
-        rateRatio: { label: 'rate over the first', unit: '', digits: 2 },
+        rateRatio: { label: 'rate over that here', unit: '', digits: 2 },
         note: { label: '' },
       },
     },

@@ -30,7 +30,7 @@ export function lastsOfTrial(
       const own = hasWater(stage) ? (phOf(stage, picture, temperatureKelvin) ?? neutral) : undefined;
       return own === undefined
         ? []
-        : [{ name: stage.name, ph: own, sugarShare: sugarFraction(stage), written: `ph ${own}` }];
+        : [{ name: stage.name, ph: own, sugarShare: sugarFraction(stage), written: `ph ${own.toFixed(2)}` }];
     });
   const common = {
     ph,

@@ -19,6 +19,8 @@ const referenceKelvin = 298.15;
 const waterExponent = 13.995;
 /** The rest of the rate may not be carried to other temperatures with the energy of the acid part. */
 const LEAST_ACID_PART = 0.9;
+/** What is less of the acid part than this is left out, as the published half-lives in acid do. */
+const NOT_COUNTED = 0.005;
 
 export interface Conditions {
   readonly ph: number;
@@ -70,7 +72,8 @@ export function esterRate(
       `at pH ${ph} more than acid counts, and only the acid constant of this ester is known`,
       `ask for a pH up to ${acidOnlyUpTo}`,
     );
-  const all = acid + (constants.neutral ?? 0) + (constants.base ?? 0) * 10 ** (ph - waterExponent);
+  const beside = (constants.neutral ?? 0) + (constants.base ?? 0) * 10 ** (ph - waterExponent);
+  const all = beside < NOT_COUNTED * acid ? acid : acid + beside;
   const isWarmed = Math.abs(temperatureKelvin - referenceKelvin) > 0.01;
   if (isWarmed && acid / all < LEAST_ACID_PART)
     return refused(

@@ -2,7 +2,7 @@
 
 import { sizesLookedFor } from '../../reference/light.ts';
 import { findRoot } from '../solution/root.ts';
-import { sizeClasses } from './size-distribution.ts';
+import { classGrid, sizeClasses } from './size-distribution.ts';
 import { type Dispersion, type Scattered, scattered } from './turbidity.ts';
 
 const STEPS = 200;
@@ -24,11 +24,38 @@ export function sizeCurve(of: Dispersion, spread: number): SizeCurve {
     scattered(of, sizeClasses({ diameterNanometres, spread }));
   const { low, high } = sizesLookedFor;
   const step = Math.log(high / low) / (STEPS - 1);
+  const ntuAt = spread > 0 ? onGrid(of, { spread, low, step }) : undefined;
   const points = Array.from({ length: STEPS }, (_, index) => {
     const diameterNanometres = low * Math.exp(index * step);
-    return { diameterNanometres, ntu: at(diameterNanometres).ntu };
+    return { diameterNanometres, ntu: ntuAt ? ntuAt(index) : at(diameterNanometres).ntu };
   });
   return { points, at };
+}
+
+/** NTU at each point, the classes of all points on one grid, so that each size is worked out once. */
+function onGrid(
+  of: Dispersion,
+  { spread, low, step }: { readonly spread: number; readonly low: number; readonly step: number },
+): (index: number) => number {
+  const classes = classGrid(spread, step);
+  // The step of the classes is a multiple of the curve's, or a whole part of it.
+  const grid = Math.min(step, classes.step);
+  const [perPoint, perClass] = [Math.round(step / grid), Math.round(classes.step / grid)];
+  const first = Math.round(classes.offset / grid);
+  const known = new Map<number, number>();
+  const single = (place: number): number => {
+    const found = known.get(place);
+    if (found !== undefined) return found;
+    const diameterNanometres = low * Math.exp(place * grid);
+    const { ntu } = scattered(of, [{ diameterNanometres, volumeShare: 1 }]);
+    known.set(place, ntu);
+    return ntu;
+  };
+  return (index) =>
+    classes.shares.reduce(
+      (sum, share, at) => sum + share * single(index * perPoint + first + at * perClass),
+      0,
+    );
 }
 
 export interface Crossing {

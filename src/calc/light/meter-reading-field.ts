@@ -35,7 +35,7 @@ export function parseOwnReading(text: string): Parsed<OwnReading> {
   const { droplet, dose, turbidity } = found;
   if (droplet && turbidity) return parsed({ droplet, dose, turbidity });
   return refused(
-    'missing',
+    'incomplete-reading',
     `"${text.trim()}" lacks ${droplet ? 'what the meter showed' : 'the size of the droplets'}`,
     'write both, such as "30 nm, 1.1 NTU", with the dose of oil between them where it is another one',
   );
