@@ -1,10 +1,11 @@
 /** Writing down what was seen: a dated fact goes into the list of observations by its time. */
 
 import { type Edited, edit } from './edit.ts';
-import { type Plain, plainFact, plainOf } from './edit-facts.ts';
+import { plainFact, plainOf } from './edit-facts.ts';
 import { addListEntry } from './edit-list.ts';
 import { type PageRead, readPage } from './edit-page.ts';
 import type { Fact } from './fact-text.ts';
+import { observationContent } from './same-fact.ts';
 import { entryOf, type TreeNode } from './tree.ts';
 
 export interface NewObservation {
@@ -41,25 +42,6 @@ function positionFor(times: readonly (number | undefined)[], atEpoch: number): n
   return later === -1 ? times.length : later;
 }
 
-/** `look: clear, ring` and a list of the two say the same. */
-function wordsOf(plain: Plain): string {
-  if (typeof plain === 'string')
-    return plain
-      .split(',')
-      .map((word) => word.trim())
-      .join(', ');
-  if ('list' in plain) return plain.list.map(wordsOf).join(', ');
-  return JSON.stringify(plain.map.map(([key, value]) => [key, wordsOf(value)]).sort());
-}
-
-/** What an observation says, apart from its time and the order of its facts. */
-function contentOf(plain: Plain, firstSample: string): string {
-  if (typeof plain === 'string' || 'list' in plain) return wordsOf(plain);
-  const told = plain.map.filter(([key]) => key !== 'at' && key !== 'sample');
-  const sample = plain.map.find(([key]) => key === 'sample')?.[1] ?? firstSample;
-  return wordsOf({ map: [...told, ['sample', sample]] });
-}
-
 /**
  * Adds an observation, unless the very same (sample, time, content) is there already.
  * Input     the file's name, its text, and what was seen
@@ -71,9 +53,9 @@ export function addObservation(file: string, text: string, observation: NewObser
   const { facts, atEpoch, timeOf, firstSample = '' } = observation;
   const entries = entriesOf(read.page.root, 'observations');
   const times = entries.map((entry) => timeIn(entry, timeOf));
-  const content = contentOf(plainFact(facts), firstSample);
+  const content = observationContent(plainFact(facts), firstSample);
   const same = entries.findIndex(
-    (entry, index) => times[index] === atEpoch && contentOf(plainOf(entry), firstSample) === content,
+    (entry, index) => times[index] === atEpoch && observationContent(plainOf(entry), firstSample) === content,
   );
   const there = entries[same];
   if (there)

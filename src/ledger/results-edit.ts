@@ -1,11 +1,12 @@
 /** Writing a calculator's answer back into the trial, one fact a line. */
 
 import { edit } from './edit.ts';
-import { type Plain, plainFact, plainOf } from './edit-facts.ts';
+import { plainFact, plainOf } from './edit-facts.ts';
 import { addListEntry } from './edit-list.ts';
 import { readPage } from './edit-page.ts';
 import type { Fact } from './fact-text.ts';
 import type { Added } from './observations-edit.ts';
+import { answerContent } from './same-fact.ts';
 import { entryOf } from './tree.ts';
 
 export interface NewResult {
@@ -33,14 +34,6 @@ function factsOf({ at, calculator, stage, of, typed = [], given = [], figures }:
   ];
 }
 
-/** An answer apart from when it was given, in any order. */
-function answerOf(plain: Plain): string {
-  if (typeof plain === 'string' || 'list' in plain) return '';
-  return JSON.stringify(
-    plain.map.filter(([key]) => key !== 'at').sort(([left], [right]) => (left < right ? -1 : 1)),
-  );
-}
-
 /**
  * Adds a result at the end of the list, unless an equal one (calculator, `of`, figures) is there already.
  * Input     the file's name, its text, and the answer with its figures as they are to be written
@@ -50,10 +43,10 @@ export function addResult(file: string, text: string, result: NewResult): Added 
   const read = readPage(file, text);
   if (!read.ok) return { ok: false, problems: read.problems };
   const facts = factsOf(result);
-  const answer = answerOf(plainFact(facts));
+  const answer = answerContent(plainFact(facts));
   const list = entryOf(read.page.root, 'results')?.value;
   const there =
-    list?.kind === 'list' ? list.items.find((item) => answerOf(plainOf(item)) === answer) : undefined;
+    list?.kind === 'list' ? list.items.find((item) => answerContent(plainOf(item)) === answer) : undefined;
   if (there)
     return { ok: true, text, line: text.slice(0, there.start).split('\n').length, state: 'unchanged' };
   const edited = edit(file, text, addListEntry({ key: 'results', facts }));

@@ -1,0 +1,30 @@
+/** When two entries of a list are the same fact, however they are laid out. */
+
+import type { Plain } from './edit-facts.ts';
+
+/** `look: clear, ring` and a list of the two say the same. */
+function wordsOf(plain: Plain): string {
+  if (typeof plain === 'string')
+    return plain
+      .split(',')
+      .map((word) => word.trim())
+      .join(', ');
+  if ('list' in plain) return plain.list.map(wordsOf).join(', ');
+  return JSON.stringify(plain.map.map(([key, value]) => [key, wordsOf(value)]).sort());
+}
+
+/** What an observation says, its sample and author included, apart from its time and the order of its facts. */
+export function observationContent(plain: Plain, firstSample: string): string {
+  if (typeof plain === 'string' || 'list' in plain) return wordsOf(plain);
+  const told = plain.map.filter(([key]) => key !== 'at' && key !== 'sample');
+  const sample = plain.map.find(([key]) => key === 'sample')?.[1] ?? firstSample;
+  return wordsOf({ map: [...told, ['sample', sample]] });
+}
+
+/** An answer of a calculator apart from when it was given, in any order. */
+export function answerContent(plain: Plain): string {
+  if (typeof plain === 'string' || 'list' in plain) return '';
+  return JSON.stringify(
+    plain.map.filter(([key]) => key !== 'at').sort(([left], [right]) => (left < right ? -1 : 1)),
+  );
+}
