@@ -6,6 +6,7 @@
 import type { Amount, Quantity } from '../calc/quantity.ts';
 import type { Range } from '../calc/range.ts';
 import type { FigureName, Role } from '../reference/ingredient.ts';
+import type { StressWord } from '../reference/stress-cycles.ts';
 import type { MapNode, Span, TextNode } from './tree.ts';
 
 export const looks = [
@@ -119,6 +120,8 @@ export interface SampleCard {
   /** When to look, where it is not the bench's own schedule. */
   readonly looks?: readonly Quantity[] | undefined;
   readonly watch?: Quantity | undefined;
+  /** Cycles of warm and cold; looks and watch then follow their ends where the file gives none. */
+  readonly stress?: StressWord | undefined;
   readonly note?: string | undefined;
 }
 

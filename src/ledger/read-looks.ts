@@ -1,6 +1,7 @@
 /** Samples, what was seen of them, and the answers that were filed. */
 
 import { parseNumber } from '../calc/number.ts';
+import { stressWords } from '../reference/stress-cycles.ts';
 import {
   looks,
   type Moment,
@@ -24,6 +25,7 @@ import {
   textUnder,
   wordsUnder,
 } from './reading.ts';
+import { stressSchedule } from './stress.ts';
 import { type MapEntry, type MapNode, type TreeNode, valueUnder } from './tree.ts';
 
 /** The samples of a file; where it names none, the last stage made. */
@@ -57,6 +59,33 @@ function readSample(reading: Reading, { key, value }: MapEntry, last: StageCard 
     looks: valueUnder(value, 'looks') && quantitiesUnder(reading, value, 'looks', ['time']),
     watch: quantityUnder(reading, value, 'watch', ['time']),
     note: proseUnder(reading, value, 'note'),
+    ...readStress(reading, value),
+  };
+}
+
+const mostCycles = 100;
+
+/** A sample under stress is looked at when each cycle ends; own `looks` and `watch` go before that. */
+function readStress(reading: Reading, value: TreeNode): Partial<SampleCard> {
+  const stress = stressWords.find((word) => word === textUnder(value, 'stress'));
+  const cycles = countUnder(reading, value, 'cycles');
+  if (!stress) {
+    const node = textNodeUnder(value, 'cycles');
+    const hint = `add "stress: freeze-thaw" or "stress: heat-cool"`;
+    if (node) find(reading, { code: 'no-stress', message: 'cycles of nothing', hint }, node);
+    return {};
+  }
+  const node = textNodeUnder(value, 'cycles');
+  if (cycles !== undefined && cycles > mostCycles && node) {
+    const message = `${node.text} cycles would take for ever`;
+    find(reading, { code: 'not-a-number', message, hint: `write at most ${mostCycles}` }, node);
+    return { stress };
+  }
+  const planned = stressSchedule(stress, cycles);
+  return {
+    stress,
+    ...(valueUnder(value, 'looks') ? {} : { looks: planned.looks }),
+    ...(valueUnder(value, 'watch') ? {} : { watch: planned.watch }),
   };
 }
 

@@ -123,6 +123,7 @@ function plannedSeconds(sample: SampleCard, bench: BenchCard, watchSeconds: numb
   const looks = (sample.looks ?? bench.looks).map(({ inner }) => inner);
   const isOwn = sample.looks !== undefined && sample.watch === undefined && looks.length > 0;
   const watch = isOwn && watchSeconds < Math.min(...looks) ? [] : [watchSeconds];
-  const long = bench.longWatch.map(({ inner }) => inner);
+  // A sample under stress is done with when its cycles are.
+  const long = sample.stress ? [] : bench.longWatch.map(({ inner }) => inner);
   return [...new Set([...looks, ...watch, ...long])].sort((left, right) => left - right);
 }

@@ -1,6 +1,7 @@
 /** Shapes of what is made and looked at: stages, samples, observations, results. Every scalar is text. */
 
 import { roles } from '../reference/ingredient.ts';
+import { stressWords } from '../reference/stress-cycles.ts';
 import { stepWords } from './cards.ts';
 import {
   anything,
@@ -67,6 +68,8 @@ const sample = keys({
   count: optionalText,
   looks: texts,
   watch: optionalText,
+  stress: optional(oneOf(stressWords)),
+  cycles: optionalText,
   note: optionalText,
 });
 
