@@ -1,6 +1,7 @@
 /** What looking asks of a trial, as a short list that can be kept and made a card again. */
 
 import type { Quantity } from '../../calc/quantity.ts';
+import type { StressWord } from '../../reference/stress-cycles.ts';
 import {
   type Look,
   looks,
@@ -24,6 +25,7 @@ interface PackedSample {
   readonly k?: number;
   readonly l?: readonly Quantity[];
   readonly w?: Quantity;
+  readonly x?: StressWord;
 }
 
 type PackedObservation = readonly [
@@ -60,7 +62,7 @@ const openMoment = ([written, epochMilliseconds, isDay]: PackedMoment): Moment =
 });
 
 function packSample(sample: SampleCard): PackedSample {
-  const { name, of, isImplied, in: vessel, cover, at, viewed, count, looks: own, watch } = sample;
+  const { name, of, isImplied, in: vessel, cover, at, viewed, count, looks: own, watch, stress } = sample;
   return {
     n: name,
     o: of,
@@ -72,6 +74,7 @@ function packSample(sample: SampleCard): PackedSample {
     ...(count === undefined ? {} : { k: count }),
     ...(own === undefined ? {} : { l: own }),
     ...(watch === undefined ? {} : { w: watch }),
+    ...(stress === undefined ? {} : { x: stress }),
   };
 }
 
@@ -88,6 +91,7 @@ const openSample = (packed: PackedSample): SampleCard => ({
   count: packed.k,
   looks: packed.l,
   watch: packed.w,
+  stress: packed.x,
 });
 
 const packObservation = ({ at, looks: words, sample, ended }: ObservationCard): PackedObservation => [
