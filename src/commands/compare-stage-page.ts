@@ -6,7 +6,7 @@ import type { Block, Page } from '../output/view.ts';
 import { visible } from '../output/visible.ts';
 import type { Side } from './compare-side.ts';
 import { type Comparison, lineComesTo } from './compare-sides.ts';
-import { changeWords, comesToTexts, ordinal } from './compare-words.ts';
+import { changeWords, comesToShown, comesToTexts, ordinal } from './compare-words.ts';
 
 type Row = readonly [
   mark: string,
@@ -90,14 +90,15 @@ function itemRows(comparison: Comparison, stage: StageChange, item: ItemChange):
         : item.name;
   const [was, now] = comesToTexts(before, after);
   const isSame = was === now;
+  const areBothSolved = comparison.before.solved !== undefined && comparison.after.solved !== undefined;
   return [
     [
       marks[item.change],
       visible(called),
       visible(amountBefore),
       visible(amountAfter),
-      comesText(was, now),
-      isSame ? '' : changeWords({ before: before?.massFraction, after: after?.massFraction }),
+      areBothSolved ? comesText(was, now) : '',
+      isSame || !areBothSolved ? '' : changeWords(comesToShown(before, after)),
     ],
     ...(moved === '' ? [] : [['', `  ${moved}`, '', '', '', ''] as const]),
     ...others.map((fact): Row => {

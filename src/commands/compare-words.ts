@@ -53,14 +53,18 @@ export function shareTexts({ massFraction, gramsPerLitre }: Shares): readonly [s
   return bothTexts({ before: low, after: high }, 3, scale?.unit ?? 'g/L');
 }
 
+const sharesOf = (before: ComesTo | undefined, after: ComesTo | undefined): Shares => ({
+  massFraction: { before: before?.massFraction, after: after?.massFraction },
+  gramsPerLitre: { before: before?.gramsPerLitre, after: after?.gramsPerLitre },
+});
+
 export const comesToTexts = (
   before: ComesTo | undefined,
   after: ComesTo | undefined,
-): readonly [string, string] =>
-  shareTexts({
-    massFraction: { before: before?.massFraction, after: after?.massFraction },
-    gramsPerLitre: { before: before?.gramsPerLitre, after: after?.gramsPerLitre },
-  });
+): readonly [string, string] => shareTexts(sharesOf(before, after));
+
+export const comesToShown = (before: ComesTo | undefined, after: ComesTo | undefined): Moved =>
+  shownShare(sharesOf(before, after));
 
 /** To the digits that the figure is worth. */
 export const propertyTexts = ({ before, after, digits, unit }: PropertyChange): readonly [string, string] => [

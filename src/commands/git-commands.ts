@@ -28,4 +28,32 @@ export const gitCommands: readonly CommandSpec[] = [
     ],
     load: async () => (await import('./compare.ts')).runCompare,
   },
+  {
+    name: 'history',
+    summary: 'a record through its commits: when, who, what changed',
+    about:
+      'One line a commit that changed a trial, a formula or a batch, under whatever name its file had, from the oldest to the newest. With --show, figures of each version, reckoned with the ledger as it was then, and a small plot.',
+    group: 'Keeping and sharing',
+    words: [
+      {
+        name: 'RECORD',
+        help: 'a trial, formula or batch; @REVISION to look back from there',
+        required: true,
+      },
+    ],
+    options: [
+      {
+        name: 'show',
+        placeholder: 'FIGURES',
+        help: 'ph, acid, brix, oil, hlb, density and the like, with commas between',
+        many: true,
+      },
+      jsonOption,
+    ],
+    examples: [
+      { line: 'history "orange cardamom"', says: 'what changed when' },
+      { line: 'history "orange cardamom" --show ph,brix,oil', says: 'with three figures through time' },
+    ],
+    load: async () => (await import('./history.ts')).runHistory,
+  },
 ];

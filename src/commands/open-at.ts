@@ -4,6 +4,7 @@ import { resolve } from 'node:path';
 import type { Io } from '../io.ts';
 import type { FilesThen, KnownObjects, Revision } from '../ledger/at-revision.ts';
 import { openBench, settingsOf } from '../ledger/folder.ts';
+import type { GitObjects } from '../ledger/git-objects.ts';
 import { type RevisionName, splitRevision } from '../ledger/revision-name.ts';
 import { isProblemError, type Problem, ProblemError } from '../problem.ts';
 import type { Call, Outcome, Run } from './command.ts';
@@ -18,8 +19,8 @@ export interface HereAt {
 
 export interface OpenAt {
   readonly known?: KnownObjects;
-  /** Files that are sure to be read. */
-  readonly wanted?: (then: FilesThen) => readonly string[];
+  /** A process that is asked, where there is one. */
+  readonly objects?: GitObjects;
 }
 
 /** What was typed, parted from its revision. A path that is there may hold an `@` itself. */
@@ -31,14 +32,23 @@ export function parted(io: Io, typed: string): RevisionName {
 export async function openHereAt(io: Io, typed: string, how: OpenAt = {}): Promise<HereAt> {
   const { name, revision } = parted(io, typed);
   if (revision === undefined) return { here: await openHere(io), name, problems: [] };
+  return hereThen(io, revision, { ...how, name });
+}
+
+/** The ledger at a revision. A bench that can't be read there is taken as it is now. */
+export async function hereThen(
+  io: Io,
+  revision: string,
+  { name, ...how }: OpenAt & { readonly name: string },
+): Promise<HereAt> {
   const root = await requireRoot(io);
   const { openRevision } = await import('../ledger/at-revision.ts');
   const then = await openRevision({
     root,
     revision,
     now: io.now,
-    wanted: how.wanted ?? ((files) => likelyFiles(files, name)),
-    ...(how.known ? { known: how.known } : {}),
+    wanted: (files) => likelyFiles(files, name),
+    ...how,
   });
   const bench = await openBench(root, then.port);
   if (bench.card)

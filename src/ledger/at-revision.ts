@@ -7,6 +7,7 @@ import {
   type AskGit,
   type CommitHead,
   type GitObject,
+  type GitObjects,
   isAskable,
   objectsNow,
   openObjects,
@@ -38,6 +39,8 @@ export interface RevisionRequest {
   /** Which files are sure to be read, once it is known what is there: they come in the same process. */
   readonly wanted?: (names: FilesThen) => readonly string[];
   readonly known?: KnownObjects;
+  /** A process that is asked, and left open; a new one where there is none. */
+  readonly objects?: GitObjects;
 }
 
 export interface FilesThen {
@@ -58,7 +61,7 @@ const mostRounds = 4;
  */
 export async function openRevision(request: RevisionRequest): Promise<AtRevision> {
   const { root, revision } = request;
-  const objects = openObjects(root);
+  const objects = request.objects ?? openObjects(root);
   try {
     const path = (folder: string): string => `${revision}:./${folder}`;
     const [commit, ...trees] = await objects.ask([`${revision}^{commit}`, ...folders.map(path)]);
@@ -69,7 +72,7 @@ export async function openRevision(request: RevisionRequest): Promise<AtRevision
     const head = readCommit(commit);
     return { revision: { ...head, typed: revision, short: head.id.slice(0, 7) }, port: portOf(store) };
   } finally {
-    objects.close();
+    if (!request.objects) objects.close();
   }
 }
 

@@ -36,7 +36,7 @@ export function openObjects(folder: string): GitObjects {
   let said = '';
   let waiting: Waiting | undefined;
   let ended: unknown;
-  const clock = setTimeout(() => git.kill(), longestWait);
+  let clock = setTimeout(() => git.kill(), longestWait);
   const stop = (thrown?: unknown): void => {
     clearTimeout(clock);
     ended ??= refusal(folder, said, thrown);
@@ -66,6 +66,8 @@ export function openObjects(folder: string): GitObjects {
       if (ended !== undefined) return reject(ended);
       if (names.length === 0) return resolve([]);
       waiting = { count: names.length, resolve, reject };
+      clearTimeout(clock);
+      clock = setTimeout(() => git.kill(), longestWait);
       git.stdin.write(names.map((name) => `${name}\n`).join(''));
     });
   const close = (): void => {
