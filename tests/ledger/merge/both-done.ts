@@ -20,7 +20,18 @@ const of = (facts: Facts, key: string): string | undefined => facts.find(([known
 
 /** Facts in their order; what both added in the same place, ours first. */
 function facts(base: Facts, ours: Facts, theirs: Facts): Facts {
-  const keys = [...new Set([...base, ...ours, ...theirs].map(([key]) => key))];
+  const keysIn = (some: Facts): readonly string[] => some.map(([key]) => key);
+  const isOurs = (key: string | undefined): boolean => key !== undefined && !keysIn(theirs).includes(key);
+  let keys = keysIn(ours);
+  for (const [index, key] of keysIn(theirs).entries()) {
+    if (keys.includes(key)) continue;
+    const above = keysIn(theirs)
+      .slice(0, index)
+      .findLast((one) => keys.includes(one));
+    let place = above === undefined ? 0 : keys.indexOf(above) + 1;
+    while (place < keys.length && isOurs(keys[place])) place += 1;
+    keys = keys.toSpliced(place, 0, key);
+  }
   return keys.flatMap((key) => {
     const text = settled(of(base, key), of(ours, key), of(theirs, key));
     return text === undefined ? [] : [[key, text] as const];
