@@ -48,7 +48,6 @@ export const drinkCommands: readonly CommandSpec[] = [
     examples: [
       { line: 'drink "orange cardamom"', says: 'a formula, with its aims' },
       { line: 'drink 17', says: 'a trial, with what was measured' },
-      { line: 'drink 17 --with-offset', says: 'with what this bench reads above the reckoning' },
     ],
     load: async () => (await import('./drink.ts')).runDrink,
   },

@@ -15,8 +15,8 @@ const json = (...words: string[]) => found(words, { folder });
 
 beforeEach(async () => {
   folder = await exampleLedger();
-  const book = (await readIn(folder, 'ingredients.yaml')).trimEnd();
-  await writeIn(folder, 'ingredients.yaml', `${book}\n${prices}`);
+  const book = await readIn(folder, 'ingredients.yaml');
+  await writeIn(folder, 'ingredients.yaml', book.replace(/ {2}polysorbate 80:.*/s, prices));
 });
 
 describe('cost', () => {

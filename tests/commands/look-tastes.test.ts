@@ -31,6 +31,8 @@ describe('tastes', () => {
     expect(lines).toEqual([
       'd1 clear',
       '',
+      'watching, passed to day 1',
+      '',
       'tasted  soapy  dull  waxy  served  against   blind  by',
       'd4          3',
       'd7          2   0.5     1  cold    trial 16  yes    K',

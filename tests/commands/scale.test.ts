@@ -29,9 +29,10 @@ const json = (...words: string[]) => found(words, { folder });
 
 beforeEach(async () => {
   folder = await exampleLedger();
-  await onceOf(folder, 'bench.yaml', '  weighing: 1 %\n', `  weighing: 1 %\n${vessels}`);
-  const book = (await readIn(folder, 'ingredients.yaml')).trimEnd();
-  await writeIn(folder, 'ingredients.yaml', `${book}\n${prices}`);
+  const bench = await readIn(folder, 'bench.yaml');
+  await writeIn(folder, 'bench.yaml', bench.replace(/ {2}vessels:\n(?: {4}.*\n)+/, vessels));
+  const book = await readIn(folder, 'ingredients.yaml');
+  await writeIn(folder, 'ingredients.yaml', book.replace(/ {2}polysorbate 80:.*/s, prices));
 });
 
 describe('scale', () => {
@@ -203,8 +204,8 @@ describe('scale --sheet', () => {
     await onceOf(
       folder,
       'formulas/orange-cardamom.yaml',
-      '    - orange oil lot 2231: 3.6 %',
-      '    - orange oil lot 2231: 3.6 %\n      note: <script>alert(1)</script> & "more" | *`x`',
+      '      - orange oil lot 2231: 3.6 %',
+      '      - orange oil lot 2231: 3.6 %\n        note: <script>alert(1)</script> & "more" | *`x`',
     );
     await run(...words, '--batch', '"><img src=x>', '--sheet', 'batch.html', '--sheet', 'batch.md');
     const sheet = await readIn(folder, 'batch.html');
