@@ -1,8 +1,6 @@
-/** Every command, in the order in which help lists them. */
+/** Every command, in the order in which help lists them; `families.ts` finds one without loading the others. */
 
-import { calculators } from '../calc/calculators/index.ts';
 import { batchCommands } from './batch-commands.ts';
-import { calculatorCommand } from './calculator-command.ts';
 import type { CommandSpec } from './command.ts';
 import { drinkCommands } from './drink-commands.ts';
 import { dueCommands } from './due-commands.ts';
@@ -11,19 +9,28 @@ import { ingredientCommand } from './ingredient-command.ts';
 import { ladderCommands } from './ladder-commands.ts';
 import { ledgerCommands } from './ledger-commands.ts';
 import { lookingCommands } from './looking-commands.ts';
+import { quickEmulsionCommands } from './quick-emulsion-commands.ts';
+import { quickIntakeCommands } from './quick-intake-commands.ts';
+import { quickKeepingCommands } from './quick-keeping-commands.ts';
+import { quickSolutionCommands } from './quick-solution-commands.ts';
 import { scaleCommands } from './scale-commands.ts';
 import { seriesCommands } from './series-commands.ts';
 import { tastingCommands } from './tasting-commands.ts';
 import { useCommands } from './use-commands.ts';
 import { weighingCommands } from './weighing-commands.ts';
+import { whyCommands } from './why-commands.ts';
 
 export const commands: readonly CommandSpec[] = [
-  ...calculators.map(calculatorCommand),
+  ...quickEmulsionCommands,
+  ...quickSolutionCommands,
+  ...quickKeepingCommands,
+  ...quickIntakeCommands,
   ...ledgerCommands,
   ...drinkCommands,
   ...weighingCommands,
   ...lookingCommands,
   ...dueCommands,
+  ...whyCommands,
   ...useCommands,
   ...ladderCommands,
   ...seriesCommands,

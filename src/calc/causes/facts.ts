@@ -1,0 +1,64 @@
+/** What is known of a sample when its look is explained, as plain facts. */
+
+import type { CauseCode } from '../../reference/why-causes.ts';
+
+/** What became of another beaker of the series. */
+export type Neighbour = 'held' | 'failed' | 'watching';
+
+export interface Known {
+  readonly looks: readonly string[];
+  /** Since it was made; undefined where nobody wrote when. */
+  readonly ageDays: number | undefined;
+  readonly settleDays: number;
+  /** True where an earlier look was clear. */
+  readonly wasClear: boolean;
+  /** What sets it apart from the other beakers of its series, in words. */
+  readonly differences: readonly string[];
+  readonly control: Neighbour | undefined;
+  readonly blank: Neighbour | undefined;
+  readonly celsius: number;
+  readonly vessel: string;
+  readonly cover: string;
+  /** Undefined where it was the usual one, or the bench has none. */
+  readonly unusualView: string | undefined;
+  readonly stress: string | undefined;
+  readonly isDrink: boolean;
+  /** Parts of emulsifier to one of oil, by mass. */
+  readonly emulsifierPerOil: number | undefined;
+  /** Of the stage that is looked at, by mass. */
+  readonly emulsifierShare: number;
+  readonly hasOil: boolean;
+  readonly isCitrus: boolean;
+  readonly hasAntifoam: boolean;
+  readonly hasPreservative: boolean;
+  /** Sentences on what would crystallise. */
+  readonly crystals: readonly string[];
+  /** Citrate or phosphate beside the bench's own water. */
+  readonly bindsCalcium: boolean;
+  /** mg/L as CaCO3 of the bench's water. */
+  readonly hardness: number | undefined;
+  /** kg/m3, of the medium less that of the oil; undefined where not known. */
+  readonly densityDifference: number | undefined;
+  /** nm: what rose 50 mm within its age is at least so large. */
+  readonly leastRisen: number | undefined;
+  /** nm: sizes that the haze could mean. */
+  readonly implied: { readonly low: number; readonly high: number; readonly from: string } | undefined;
+  /** nm: the largest droplet that would not be seen at this dose. */
+  readonly largestClear: number | undefined;
+  /** nm: what the ratio makes where all oil goes into micelles. */
+  readonly micelle: number | undefined;
+}
+
+export interface Cause {
+  readonly code: CauseCode;
+  /** 0 to 100; for the order, and shown as a word. */
+  readonly weight: number;
+  /** What speaks for it here. */
+  readonly because: string;
+}
+
+export const cause = (code: CauseCode, weight: number, because: string): Cause => ({ code, weight, because });
+
+/** How likely a cause is, as a word. */
+export const likelihood = (weight: number): string =>
+  weight >= 70 ? 'likely' : weight >= 40 ? 'possible' : 'less likely';
