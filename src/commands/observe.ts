@@ -10,6 +10,7 @@ import { fail, type Problem, ProblemError } from '../problem.ts';
 import { withArithmetic } from './calculate.ts';
 import { type Call, type Outcome, optionValue } from './command.ts';
 import { measuredBlocks, measuredJson } from './drink-measured.ts';
+import { hazeNow, isHazeReading } from './haze-beside.ts';
 import { changedLines, landHere, textNow } from './land-text.ts';
 import { problemOf } from './look-entry.ts';
 import { beforeMadeProblem, chooseSample, endProblem, sampleFacts } from './look-sample.ts';
@@ -40,11 +41,14 @@ export async function runObserve(call: Call, io: Io): Promise<Outcome> {
   const taken = written.photo;
   const hasReading = seen.facts.some(([key]) => isReading(key)) && !call.flags.has('dry-run');
   const measured = hasReading ? await measuredNow(here, io, trial.file) : undefined;
+  const hasHaze = seen.facts.some(([key]) => isHazeReading(key)) && !call.flags.has('dry-run');
+  const haze = hasHaze ? await hazeNow(here, io, trial.file) : undefined;
   return {
     exitCode: 0,
     page: [
       ...(written.diff.length > 0 ? [{ kind: 'lines', lines: written.diff } as const] : []),
       ...measuredBlocks(measured),
+      ...(haze?.blocks ?? []),
     ],
     json: envelope({
       schema: 'observe@1',
@@ -52,6 +56,7 @@ export async function runObserve(call: Call, io: Io): Promise<Outcome> {
       found: {
         ...{ file: trial.file, line: written.line, state: written.state },
         ...measuredJson(measured),
+        ...(haze ? { haze: haze.json } : {}),
         ...(taken ? { photo: taken.path, photoSize: { value: taken.sizeBytes, unit: 'bytes' } } : {}),
       },
     }),

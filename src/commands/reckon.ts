@@ -10,6 +10,7 @@ import { type Problem, ProblemError } from '../problem.ts';
 import { askAboutCaffeine } from './caffeine-gate.ts';
 import type { Call, Outcome } from './command.ts';
 import { type MeasuredDrink, measuredBlocks, measuredJson } from './drink-measured.ts';
+import { type HazeBeside, hazeBeside } from './haze-beside.ts';
 import { changedLines, landHere, textNow } from './land-text.ts';
 import { bookOf } from './ledger-book.ts';
 import { measuredOf } from './measured-of.ts';
@@ -33,6 +34,7 @@ export async function runReckon(call: Call, io: Io): Promise<Outcome> {
     readonly warnings: readonly Problem[];
     readonly cautions: readonly Caution[];
     readonly measured: MeasuredDrink | undefined;
+    readonly haze: HazeBeside;
   }[] = [];
   const formulas: ReckonedFormula[] = [];
   for (const word of call.words) {
@@ -48,7 +50,8 @@ export async function runReckon(call: Call, io: Io): Promise<Outcome> {
     const { cautions, gate } = await trialCautions(here, trial, { book, mixture: picture.mixture });
     await askAboutCaffeine(call, io, gate);
     const measured = await measuredOf(here, trial, book);
-    all.push({ trial, warnings, reckoning, measured, cautions: notYetSaid(cautions, reckoning) });
+    const haze = await hazeBeside(here, trial, { mixture: picture.mixture, book });
+    all.push({ trial, warnings, reckoning, measured, haze, cautions: notYetSaid(cautions, reckoning) });
   }
   const isDry = call.flags.has('dry-run');
   const written = await writeResults({
@@ -64,9 +67,10 @@ export async function runReckon(call: Call, io: Io): Promise<Outcome> {
   return {
     exitCode: formulas.some(({ isMissed }) => isMissed) ? 1 : 0,
     page: closedOnce([
-      ...all.flatMap(({ trial, reckoning, measured, cautions }) => [
+      ...all.flatMap(({ trial, reckoning, measured, haze, cautions }) => [
         ...reckonedPage(trial, reckoning, sources, call.flags.has('explain')),
         ...measuredBlocks(measured),
+        ...haze.blocks,
         ...cautionBlocks(cautions),
       ]),
       ...formulas.flatMap(({ page }) => page),
@@ -76,9 +80,10 @@ export async function runReckon(call: Call, io: Io): Promise<Outcome> {
       schema: 'reckon@1',
       given: { trials: all.map(({ trial }) => trial.card.number) },
       found: {
-        trials: all.map(({ trial, reckoning, measured, cautions }) => ({
+        trials: all.map(({ trial, reckoning, measured, haze, cautions }) => ({
           trial: trial.card.number,
           ...measuredJson(measured),
+          haze: haze.json,
           cautions,
           answers: reckoning.answers.map(({ filed }) => ({
             ...answerJson(wordSources(filed.answer, sources)),

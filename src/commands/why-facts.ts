@@ -48,6 +48,7 @@ export function knownOf(looked: Looked): Known {
   const age = ageSeconds(card, sample, observation);
   const kelvin = (sample.at ?? here.bench.temperature).inner;
   const ratio = ratioOf(mixture);
+  const isThin = model !== undefined && !model.isConcentrate;
   return {
     looks: observation.looks,
     ageDays: age === undefined ? undefined : age / secondsInDay,
@@ -64,8 +65,9 @@ export function knownOf(looked: Looked): Known {
     micelle: ratio?.micelle,
     ...contents(stage, looked, kelvin),
     ...risen(model, kelvin, age),
-    implied: model && impliedBy(observation, model, { viewed, meter: looked.meter }),
-    largestClear: model && largestUnseen(model, backgroundOf(viewed)),
+    isConcentrate: model?.isConcentrate ?? false,
+    implied: isThin ? impliedBy(observation, model, { viewed, meter: looked.meter }) : undefined,
+    largestClear: isThin ? largestUnseen(model, backgroundOf(viewed)) : undefined,
   };
 }
 

@@ -9,7 +9,7 @@ import type { Dispersion } from '../calc/light/turbidity.ts';
 import { type Meeting, meetingStage } from '../calc/mixture/meeting-stage.ts';
 import type { Mixture, ResolvedStage } from '../calc/mixture/picture.ts';
 import { polysorbateTails } from '../reference/droplet.ts';
-import { sizesLookedFor, usualWavelength } from '../reference/light.ts';
+import { crowded, sizesLookedFor, usualWavelength } from '../reference/light.ts';
 
 export interface StageModel {
   readonly medium: StageMedium;
@@ -17,6 +17,8 @@ export interface StageModel {
   readonly curve: SizeCurve;
   /** g/mL. */
   readonly oilDensity: number;
+  /** Above 1 % of oil by volume, where no size can be told from a haze. */
+  readonly isConcentrate: boolean;
 }
 
 /** Undefined where there is no oil in it, or a figure is lacking. */
@@ -31,7 +33,13 @@ export function stageModel(stage: ResolvedStage): StageModel | undefined {
     mediumIndex: index.value,
     wavelengthNanometres: usualWavelength.value,
   };
-  return { medium, dispersion, curve: sizeCurve(dispersion, 0), oilDensity: oil.value.density };
+  return {
+    medium,
+    dispersion,
+    curve: sizeCurve(dispersion, 0),
+    oilDensity: oil.value.density,
+    isConcentrate: dispersion.volumeFraction > crowded.value,
+  };
 }
 
 export interface SizeSpan {

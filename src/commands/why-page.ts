@@ -1,6 +1,6 @@
 /** `why` as a page and as JSON: what was seen, what is known, what it can mean. */
 
-import { type Cause, type Known, likelihood } from '../calc/causes/facts.ts';
+import { type Cause, type Known, likelihood, spanWords } from '../calc/causes/facts.ts';
 import { numberText, trimmedNumber } from '../calc/number-text.ts';
 import { envelope } from '../output/answer-json.ts';
 import type { Page } from '../output/view.ts';
@@ -61,6 +61,9 @@ const capital = (text: string): string =>
 /** What is known, each in one line; what nobody wrote is left out. */
 function knownPairs(known: Known): readonly (readonly [string, string])[] {
   const { implied, largestClear, micelle, emulsifierPerOil, ageDays } = known;
+  const haze = known.isConcentrate
+    ? 'nothing yet: a concentrate, judge it at drinking strength'
+    : implied && `droplets ${spanWords(implied)}, from ${implied.from}`;
   const pairs: (readonly [string, string | undefined])[] = [
     [
       'age',
@@ -75,10 +78,7 @@ function knownPairs(known: Known): readonly (readonly [string, string])[] {
       'ratio would make',
       micelle === undefined ? undefined : `about ${numberText(micelle, 2)} nm, 1.5 times either way`,
     ],
-    [
-      'haze means',
-      implied && `${numberText(implied.low, 2)} to ${numberText(implied.high, 2)} nm, from ${implied.from}`,
-    ],
+    ['haze means', haze],
     [
       'unseen at this dose',
       largestClear === undefined ? undefined : `droplets up to ${numberText(largestClear, 2)} nm`,

@@ -1,6 +1,7 @@
 /** What is known of a sample when its look is explained, as plain facts. */
 
 import type { CauseCode } from '../../reference/why-causes.ts';
+import { numberText } from '../number-text.ts';
 
 /** What became of another beaker of the series. */
 export type Neighbour = 'held' | 'failed' | 'watching';
@@ -41,6 +42,8 @@ export interface Known {
   readonly densityDifference: number | undefined;
   /** nm: what rose 50 mm within its age is at least so large. */
   readonly leastRisen: number | undefined;
+  /** Above 1 % of oil, where no size can be told from a haze. */
+  readonly isConcentrate: boolean;
   /** nm: sizes that the haze could mean. */
   readonly implied: { readonly low: number; readonly high: number; readonly from: string } | undefined;
   /** nm: the largest droplet that would not be seen at this dose. */
@@ -62,3 +65,13 @@ export const cause = (code: CauseCode, weight: number, because: string): Cause =
 /** How likely a cause is, as a word. */
 export const likelihood = (weight: number): string =>
   weight >= 70 ? 'likely' : weight >= 40 ? 'possible' : 'less likely';
+
+/** nm of the smallest and largest droplets that are looked for: an end that lies there is open. */
+const open = { low: 2.5, high: 4900 } as const;
+
+/** Example   spanWords({ low: 2, high: 68 }) -> up to 68 nm */
+export function spanWords({ low, high }: { readonly low: number; readonly high: number }): string {
+  if (low <= open.low) return `up to ${numberText(high, 2)} nm`;
+  if (high >= open.high) return `from ${numberText(low, 2)} nm up`;
+  return `of ${numberText(low, 2)} to ${numberText(high, 2)} nm`;
+}

@@ -1,7 +1,7 @@
 /** What a haze can mean. */
 
 import { numberText, trimmedNumber } from '../number-text.ts';
-import { type Cause, cause, type Known } from './facts.ts';
+import { type Cause, cause, type Known, spanWords } from './facts.ts';
 import { plasticCause } from './shared-causes.ts';
 
 export function hazeCauses(known: Known): readonly Cause[] {
@@ -28,13 +28,15 @@ export function ratioCause({ emulsifierPerOil: ratio, micelle }: Known): readonl
   ];
 }
 
-function sizeCauses({ implied, wasClear, micelle }: Known): readonly Cause[] {
+function sizeCauses({ implied, wasClear, micelle, isConcentrate }: Known): readonly Cause[] {
   const sizes = implied
-    ? `${implied.from} means droplets of ${numberText(implied.low, 2)} to ${numberText(implied.high, 2)} nm at this dose`
-    : 'no droplet size can be told from the haze at this dose';
+    ? `${implied.from} means droplets ${spanWords(implied)} at this dose`
+    : isConcentrate
+      ? 'a concentrate: no droplet size can be told from its haze before it is diluted'
+      : 'no droplet size can be told from the haze at this dose';
   const expected = micelle === undefined ? '' : `; the ratio would make about ${numberText(micelle, 2)} nm`;
   return wasClear
-    ? [cause('droplets-grew', 70, `it was clear before; ${sizes}${expected}`)]
+    ? [cause('droplets-grew', 70, `${sizes}${expected}`)]
     : [cause('droplets-large', 62, `${sizes}${expected}`)];
 }
 

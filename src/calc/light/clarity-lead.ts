@@ -10,9 +10,10 @@ interface LeadFrom {
   readonly inverse: Inverse;
   readonly given: ClarityGiven;
   readonly widthMetres: number;
+  readonly isCrowded: boolean;
 }
 
-export function clarityLead({ haze, inverse, given, widthMetres }: LeadFrom): {
+export function clarityLead({ haze, inverse, given, widthMetres, isCrowded }: LeadFrom): {
   readonly lead?: string;
   readonly attention?: boolean;
 } {
@@ -24,6 +25,11 @@ export function clarityLead({ haze, inverse, given, widthMetres }: LeadFrom): {
     const lead = `No NTU can be told: ${why} (turbidity x width ${trimmedNumber(haze.opticalPath, 3)}). What is known: it looks ${haze.look.look}; at least ${most} of the light goes straight through ${trimmedNumber(widthMetres * 1000, 3)} mm. Dilute it as it is drunk and ask again.`;
     return { lead, attention: true };
   }
+  if (!haze && isCrowded)
+    return {
+      lead: `This is a concentrate: above ${crowded.value * 100} % of oil no droplet size can be told from its haze, nor what stays clear. Dilute it as it is drunk and ask again.`,
+      attention: true,
+    };
   if (given.turbidity && inverse.implied.length === 0)
     return {
       lead: `No droplet size makes ${given.turbidity.written} of this dose: something else scatters, or the dose is not what it is thought to be.`,

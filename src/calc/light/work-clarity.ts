@@ -1,21 +1,25 @@
 /** The answer of `clarity`: figures, the words around them, and what is not shown. */
 
 import { fail } from '../../problem.ts';
-import { hazeBands, nephelometer, usualWavelength, usualWidth } from '../../reference/light.ts';
+import { crowded, hazeBands, nephelometer, usualWavelength, usualWidth } from '../../reference/light.ts';
 import { answered } from '../answered.ts';
 import type { PlainFound, Taken, TrialPicture, Worked } from '../calculator.ts';
 import type { ClarityFields, ClarityGiven } from '../calculators/clarity.ts';
 import { sugarFraction } from '../drink/stage-figures.ts';
+import type { ResolvedStage } from '../mixture/picture.ts';
 import { numberText } from '../number-text.ts';
 import type { Working } from '../working.ts';
 import { type Calibration, calibrate, uncalibrated } from './calibration.ts';
-import { dropletsFrom, type Haze, hazeIn } from './clarity.ts';
+import { dropletsFrom, type Haze, hazeIn, type Inverse } from './clarity.ts';
 import { sayClarityCautions } from './clarity-cautions.ts';
 import { clarityLead } from './clarity-lead.ts';
 import { mediumIndex, type OilPhase, oilPhase } from './medium-index.ts';
 import { mediumItems, type StageMedium, stageMedium, stagesWithOil } from './stage-medium.ts';
 import { type Dispersion, dropletFault, turbidity } from './turbidity.ts';
 import { workMie } from './work-mie.ts';
+
+/** Above 1 % of oil no droplet size can be told from a haze, nor a haze from a size. */
+const nothingTold: Inverse = { largestClear: undefined, implied: [] };
 
 /** From this mass fraction of sugar up a stage counts as a syrup. */
 const syrupFrom = 0.2;
@@ -32,6 +36,12 @@ export interface Emulsion {
   readonly dispersion: Dispersion;
 }
 
+/** By volume, as `crowded` counts it. */
+function isConcentrate(stage: ResolvedStage): boolean {
+  const oil = oilPhase(stageMedium(mediumItems(stage)), { needsIndex: false });
+  return oil.ok && oil.value.volumeFraction > crowded.value;
+}
+
 /** What a trial asks: its drink, else the first stage with oil in water, and the syrup of the drink. */
 export function clarityOfTrial({
   mixture,
@@ -41,6 +51,8 @@ export function clarityOfTrial({
   if (!first) return { why: 'no stage holds oil in water' };
   if (mixture.drink && first !== mixture.drink) return { why: 'there is no oil in the drink' };
   // A syrup of the drink is answered too: it may look clear and its drink hazy.
+  if (!mixture.drink && isConcentrate(first))
+    return { why: 'a concentrate says nothing of its droplets: it is judged at drinking strength' };
   const syrups = mixture.drink ? others.filter((stage) => sugarFraction(stage) >= syrupFrom) : [];
   return [first, ...syrups].map((stage) => ({
     stage: stage.name,
@@ -73,7 +85,10 @@ function workHaze(given: ClarityGiven, working: Working, asked: Asked): Worked {
     size === undefined
       ? undefined
       : answered(hazeIn(dispersion, { diameterNanometres: size, spread }, glass));
-  const inverse = dropletsFrom(dispersion, { spread, background, measuredNtu: measuredOf(given) }, glass);
+  const isCrowded = dispersion.volumeFraction > crowded.value;
+  const inverse: Inverse = isCrowded
+    ? nothingTold
+    : dropletsFrom(dispersion, { spread, background, measuredNtu: measuredOf(given) }, glass);
   sayWorking(working, { emulsion, haze, calibration });
   sayClarityCautions(working, { given, emulsion, haze, calibration, inverse, background });
   const clear = inverse.largestClear;
@@ -97,7 +112,10 @@ function workHaze(given: ClarityGiven, working: Working, asked: Asked): Worked {
         }
       : {}),
   };
-  return { found: figures, ...clarityLead({ haze, inverse, given, widthMetres: glass.widthMetres }) };
+  return {
+    found: figures,
+    ...clarityLead({ haze, inverse, given, widthMetres: glass.widthMetres, isCrowded }),
+  };
 }
 
 const hazeFigures = (haze: Haze): PlainFound => ({
