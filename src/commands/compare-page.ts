@@ -23,7 +23,7 @@ export function comparisonPage(comparison: Comparison, only?: ComparedPart): Pag
   return [
     { kind: 'heading', text: visible(after.label) },
     { kind: 'text', text: `compared with ${visible(before.label)}`, tone: 'faint' },
-    ...(isDifferent(comparison, only) ? [] : [sameBlock(only)]),
+    ...(isDifferent(comparison, only) ? [] : [sameBlock(comparison, only)]),
     ...(has('formula') ? formulaBlocks(comparison) : []),
     ...(only === undefined && isSameKind(comparison) ? recordBlocks(comparison) : []),
     ...(has('observations') ? seenBlocks(comparison) : []),
@@ -31,11 +31,11 @@ export function comparisonPage(comparison: Comparison, only?: ComparedPart): Pag
   ];
 }
 
-const sameBlock = (only: ComparedPart | undefined): Block => ({
-  kind: 'text',
-  text: only === undefined ? 'No change.' : `No change in the ${only}.`,
-  tone: 'good',
-});
+function sameBlock({ costs }: Comparison, only: ComparedPart | undefined): Block {
+  const part = only === undefined ? '' : ` in the ${only}`;
+  const isDearer = (only === undefined || only === 'formula') && costs.some(isShown);
+  return { kind: 'text', text: `No change${part}${isDearer ? ', but in what it costs' : ''}.`, tone: 'good' };
+}
 
 function formulaBlocks(comparison: Comparison): Page {
   const { difference, before, after } = comparison;

@@ -61,8 +61,8 @@ export interface OutcomeChange {
   readonly after: string;
 }
 
-/** Figures nearer than this are the same: what is left is the noise of the arithmetic. */
-const sameWithin = 1e-6;
+/** Figures nearer than this are the same: what is left is the density of another lot, or the noise of the arithmetic. */
+const sameWithin = 1e-5;
 
 export function isMoved({ before, after }: Moved): boolean {
   if (before === undefined || after === undefined) return before !== after;
@@ -217,13 +217,13 @@ function goesInto(mixture: Mixture | undefined, name: string): boolean {
   return stage !== undefined && (stage === mixture?.drink || stage.shareInDrink > 0);
 }
 
-/** Whether the two differ in a part; of two records their names, times and remarks don't count. */
+/** Whether the two differ in a part. Prices don't count, nor do names, times and remarks of two records. */
 export function isDifferent(comparison: Comparison, only: ComparedPart | undefined): boolean {
-  const { difference, properties, costs, substances, crossed, isSameRecord: isSame, outcomes } = comparison;
+  const { difference, properties, substances, crossed, isSameRecord: isSame, outcomes } = comparison;
   const isFormulaOther =
     !areStagesSame(difference) ||
     (hasAims(comparison) && difference.aims.length > 0) ||
-    [...properties, ...costs].some(isMoved) ||
+    properties.some(isMoved) ||
     substances.length + crossed.length > 0;
   const hasBoth = comparison.before.card?.kind !== 'formula' && comparison.after.card?.kind !== 'formula';
   const isSeenOther =

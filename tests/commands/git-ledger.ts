@@ -1,4 +1,4 @@
-/** The example ledger in a git repository of its own, apart from the settings of this machine. */
+/** A small ledger in a git repository of its own, apart from the settings of this machine. */
 
 import { execFile } from 'node:child_process';
 import { cp, mkdir, readFile, writeFile } from 'node:fs/promises';
@@ -21,6 +21,8 @@ export interface GitLedger {
 
 const settings = ['-c', 'user.name=Ada', '-c', 'user.email=ada@bench.invalid', '-c', 'commit.gpgsign=false'];
 
+export const ledgerFolder = new URL('../fixtures/git-ledger', import.meta.url);
+
 export const formulaFile = 'formulas/orange-cardamom.yaml';
 
 /** Committed once. `below` puts the ledger into a folder of the repository. */
@@ -28,7 +30,7 @@ export async function gitLedger({ below = '' } = {}): Promise<GitLedger> {
   const top = join(await scratchFolder(), 'bücher und trials');
   const folder = join(top, below);
   await mkdir(folder, { recursive: true });
-  await cp(new URL('../../examples/orange-cardamom', import.meta.url), folder, { recursive: true });
+  await cp(ledgerFolder, folder, { recursive: true });
   const ledger = gitIn(folder);
   await start('git', ['init', '-q', '-b', 'main', top], { env: environment() });
   await ledger.commit('begin');
