@@ -73,28 +73,59 @@ const { outputFiles } = await build({
   write: false,
 });
 
+/** A part is a function of its own in the text of its pack. */
+const packText = (parts) =>
+  `({${parts.map(({ name, code }) => `"${name}":function(exports,require,module){${code}\n}`).join(',')}})`;
+
 // Only modules can be split into shared parts, so each part is made CommonJS afterwards.
-await rm(out, { recursive: true, force: true });
-await mkdir(out);
+const parts = [];
 for (const { path, text } of outputFiles) {
   const { code } = await transform(text, { ...shape, format: 'cjs', supported: { 'dynamic-import': false } });
   const named = code.replace(/require\("(\.\/[^"]+)\.js"\)/g, 'require("$1.cjs")');
-  await writeFile(resolve(out, `${basename(path, '.js')}.cjs`), loadLater(named));
+  parts.push({ name: `${basename(path, '.js')}.cjs`, code: loadLater(named) });
 }
-await build({
+const later = await build({
   ...common,
   entryPoints: Object.keys(deferred).map((name) => `src/ledger/${name}.ts`),
-  outExtension: { '.js': '.cjs' },
   format: 'cjs',
+  write: false,
 });
+for (const { path, text } of later.outputFiles)
+  parts.push({ name: `${basename(path, '.js')}.cjs`, code: text });
+
+await rm(out, { recursive: true, force: true });
+await mkdir(out);
+for (const part of parts) await writeFile(resolve(out, part.name), packText([part]));
 await writeFile(resolve(out, 'package.json'), '{"type":"commonjs"}\n');
 
-// The compiled form of each bundle, kept from a run of everyday commands.
-const kept = spawnSync(
-  process.execPath,
-  [resolve(root, 'bin/keep-compiled.js'), resolve(root, 'examples/orange-cardamom')],
-  {
-    encoding: 'utf8',
-  },
-);
-if (kept.status !== 0) throw new Error(`the everyday commands failed: ${kept.stderr}`);
+/** Runs the everyday commands on the example ledger. */
+function runEveryday(...mode) {
+  const words = [resolve(root, 'bin/keep-compiled.js'), resolve(root, 'examples/orange-cardamom'), ...mode];
+  const ran = spawnSync(process.execPath, words, { encoding: 'utf8' });
+  if (ran.status !== 0) throw new Error(`the everyday commands failed: ${ran.stderr}`);
+  return ran.stdout;
+}
+
+// Parts that the same everyday commands load go into one pack; those that none of them loads stay on their own.
+const traced = JSON.parse(runEveryday('trace'));
+const byUse = new Map();
+for (const part of parts) {
+  const use = traced.flatMap((names, at) => (names.includes(part.name) ? [at] : [])).join(' ');
+  if (use !== '') byUse.set(use, [...(byUse.get(use) ?? []), part]);
+}
+const packOf = {};
+let number = 0;
+for (const together of byUse.values()) {
+  if (together.length === 1) continue;
+  number += 1;
+  const pack = `pack-${number}.cjs`;
+  await writeFile(resolve(out, pack), packText(together));
+  for (const { name } of together) {
+    packOf[name] = pack;
+    await rm(resolve(out, name));
+  }
+}
+await writeFile(resolve(out, 'packs.json'), JSON.stringify(packOf));
+
+// The compiled form of each pack, kept from a run of the same commands.
+runEveryday();

@@ -3,8 +3,8 @@
 import { Command, CommanderError } from 'commander';
 import { joinAmountWords } from './commands/amount-words.ts';
 import type { Call, CommandSpec, OptionSpec } from './commands/command.ts';
+import { allCommands, commandNamed } from './commands/families.ts';
 import { commandHelp, overview, versionText } from './commands/help.ts';
-import { commands } from './commands/index.ts';
 import { type Io, wantsColour } from './io.ts';
 import { envelope, jsonText } from './output/answer-json.ts';
 import { defectText } from './output/defect-text.ts';
@@ -29,7 +29,8 @@ export async function run(typed: readonly string[], io: Io): Promise<number> {
     errPaint = await paintFor(wantsColour(io, io.errIsTerminal, noColour));
     return await dispatch(words, io, { outPaint, errPaint, asJson });
   } catch (thrown) {
-    if (isProblemError(thrown)) return tell(thrown.problems, thrown.exitCode, words, io, asJson, errPaint);
+    if (isProblemError(thrown))
+      return await tell(thrown.problems, thrown.exitCode, words, io, asJson, errPaint);
     io.err(defectText(thrown, io.environment['NECKRING_DEBUG'] === '1'));
     return exitDefect;
   }
@@ -50,20 +51,20 @@ async function dispatch(words: readonly string[], io: Io, manner: Manner): Promi
     first === '-h' ||
     (first === 'help' && words.length === 1)
   ) {
-    io.out(await layOut(overview(commands), { width: helpWidth, paint: manner.outPaint }));
+    io.out(await layOut(overview(await allCommands()), { width: helpWidth, paint: manner.outPaint }));
     return 0;
   }
   if (first === '--version' || first === '-V') {
     io.out(versionText);
     return 0;
   }
-  const spec = commands.find((one) => one.name === (first === 'help' ? words[1] : first));
+  const spec = await commandNamed((first === 'help' ? words[1] : first) ?? '');
   if (spec && (first === 'help' || words.includes('--help') || words.includes('-h'))) {
     io.out(await layOut(commandHelp(spec), { width: helpWidth, paint: manner.outPaint }));
     return 0;
   }
-  const call = understand(words, spec);
-  if ('code' in call) return tell([call], 2, words, io, manner.asJson, manner.errPaint);
+  const call = spec ? understand(words, spec) : await unknownCommand(words);
+  if ('code' in call) return await tell([call], 2, words, io, manner.asJson, manner.errPaint);
   const runCommand = await spec?.load();
   if (!runCommand) throw new Error(`no command ${call.command}`);
   const outcome = await runCommand(call, io);
@@ -78,12 +79,13 @@ async function dispatch(words: readonly string[], io: Io, manner: Manner): Promi
   return outcome.exitCode;
 }
 
+async function unknownCommand(words: readonly string[]): Promise<Problem> {
+  const word = (words[0] === 'help' ? words[1] : words[0]) ?? '';
+  return usageProblem({ kind: 'unknown command', word }, undefined, await allCommands());
+}
+
 /** The command line as commander reads it, or the one problem with it. */
-function understand(words: readonly string[], spec: CommandSpec | undefined): Call | Problem {
-  if (!spec) {
-    const word = (words[0] === 'help' ? words[1] : words[0]) ?? '';
-    return usageProblem({ kind: 'unknown command', word }, undefined, commands);
-  }
+function understand(words: readonly string[], spec: CommandSpec): Call | Problem {
   const rest = joinAmountWords(words.slice(1), spec);
   let call: Call | undefined;
   const program = new Command(spec.name)
@@ -102,7 +104,7 @@ function understand(words: readonly string[], spec: CommandSpec | undefined): Ca
     program.parse([...rest], { from: 'user' });
   } catch (thrown) {
     if (!(thrown instanceof CommanderError)) throw thrown;
-    return usageProblem({ kind: thrown.code, word: thrown.message, words: rest }, spec, commands);
+    return usageProblem({ kind: thrown.code, word: thrown.message, words: rest }, spec, []);
   }
   if (!call) throw new Error('commander parsed a line but ran no action');
   return call;
@@ -131,16 +133,16 @@ function callOf(spec: CommandSpec, program: Command): Call {
 const camelCase = (name: string): string =>
   name.replace(/-([a-z])/g, (_, letter: string) => letter.toUpperCase());
 
-function tell(
+async function tell(
   problems: readonly Problem[],
   exitCode: number,
   words: readonly string[],
   io: Io,
   asJson: boolean,
   paint: Paint,
-): number {
+): Promise<number> {
   if (asJson) {
-    const command = commands.find((one) => one.name === words[0])?.name ?? 'neckring';
+    const command = (await commandNamed(words[0] ?? ''))?.name ?? 'neckring';
     io.out(jsonText(envelope({ schema: `${command}@1`, problems })));
   } else {
     io.err(problemsText(problems, paint, errWidth(io)));

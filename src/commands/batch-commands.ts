@@ -1,15 +1,8 @@
 /** The words of the commands from beaker to batch; what they do is loaded with the ledger. */
 
-import { type CommandSpec, dryRunOption, explainOption, jsonOption, type Run } from './command.ts';
+import { type CommandSpec, dryRunOption, explainOption, jsonOption } from './command.ts';
 import { observationOptions } from './observation-options.ts';
 import { stockCommands } from './stock-commands.ts';
-
-type Ledger = typeof import('./with-ledger.ts');
-
-const withLedger =
-  (pick: (ledger: Ledger) => Run): (() => Promise<Run>) =>
-  async () =>
-    pick(await import('./with-ledger.ts'));
 
 /** What is read of a tank on the day. */
 const batchReadings: readonly string[] = [
@@ -74,7 +67,7 @@ export const batchCommands: readonly CommandSpec[] = [
         says: 'a trial made once more, two items as weighed, a bottle kept back',
       },
     ],
-    load: withLedger((ledger) => ledger.runBatch),
+    load: async () => (await import('./with-stocks.ts')).runBatch,
   },
   {
     name: 'correct',
@@ -129,6 +122,6 @@ export const batchCommands: readonly CommandSpec[] = [
         says: 'its syrup, in a tank of 19.4 kg',
       },
     ],
-    load: withLedger((ledger) => ledger.runCorrect),
+    load: async () => (await import('./with-stocks.ts')).runCorrect,
   },
 ];

@@ -61,10 +61,8 @@ export async function withArithmetic<T>(calculate: () => T): Promise<T> {
   }
 }
 
-type Ledger = typeof import('./with-ledger.ts');
-
-async function picture(trial: string, io: Io): ReturnType<Ledger['openPicture']> {
-  const { openPicture } = await import('./with-ledger.ts');
+async function picture(trial: string, io: Io) {
+  const { openPicture } = await import('./with-picture.ts');
   return openPicture(trial, io);
 }
 
@@ -72,12 +70,14 @@ async function picture(trial: string, io: Io): ReturnType<Ledger['openPicture']>
 async function stockOf(call: Call, io: Io) {
   if (optionValue(call, 'trial') !== undefined && optionValue(call, 'stock') === undefined) return undefined;
   if ((await findRoot(io.workingFolder)) === undefined) return undefined;
-  const { stockForDrops } = await import('./with-ledger.ts');
+  const { stockForDrops } = await import('./with-stocks.ts');
   return stockForDrops(call, io);
 }
 
-async function record(recording: Parameters<Ledger['recordAnswers']>[0]): Promise<readonly string[]> {
-  const { recordAnswers } = await import('./with-ledger.ts');
+async function record(
+  recording: Parameters<typeof import('./with-picture.ts')['recordAnswers']>[0],
+): Promise<readonly string[]> {
+  const { recordAnswers } = await import('./with-picture.ts');
   return recordAnswers(recording);
 }
 

@@ -1,14 +1,7 @@
-/** The words of the commands that work on a ledger; what they do is loaded with the ledger itself. */
+/** The words of the commands that work on a ledger; what they do is loaded when it is done. */
 
-import { type CommandSpec, dryRunOption, explainOption, jsonOption, type Run, yesOption } from './command.ts';
+import { type CommandSpec, dryRunOption, explainOption, jsonOption, yesOption } from './command.ts';
 import { observationOptions } from './observation-options.ts';
-
-type Ledger = typeof import('./with-ledger.ts');
-
-const withLedger =
-  (pick: (ledger: Ledger) => Run): (() => Promise<Run>) =>
-  async () =>
-    pick(await import('./with-ledger.ts'));
 
 export const ledgerCommands: readonly CommandSpec[] = [
   {
@@ -29,7 +22,7 @@ export const ledgerCommands: readonly CommandSpec[] = [
       { line: 'init', says: 'in this folder' },
       { line: 'init drinks --time-zone Europe/Lisbon', says: 'in a new folder' },
     ],
-    load: withLedger((ledger) => ledger.runInit),
+    load: async () => (await import('./with-writing.ts')).runInit,
   },
   {
     name: 'new',
@@ -59,7 +52,7 @@ export const ledgerCommands: readonly CommandSpec[] = [
       { line: 'new --title "cardamom, one part to three"', says: 'an empty trial to fill in' },
       { line: 'new --from 13 --title "the third again, cold"', says: 'the same stages, ready to change' },
     ],
-    load: withLedger((ledger) => ledger.runNew),
+    load: async () => (await import('./with-writing.ts')).runNew,
   },
   {
     name: 'observe',
@@ -81,7 +74,7 @@ export const ledgerCommands: readonly CommandSpec[] = [
         says: 'a reading of yesterday',
       },
     ],
-    load: withLedger((ledger) => ledger.runObserve),
+    load: async () => (await import('./with-writing.ts')).runObserve,
   },
   {
     name: 'list',
@@ -94,7 +87,7 @@ export const ledgerCommands: readonly CommandSpec[] = [
       { line: 'list', says: 'the newest 40' },
       { line: 'list --all', says: 'every trial' },
     ],
-    load: withLedger((ledger) => ledger.runList),
+    load: async () => (await import('./list.ts')).runList,
   },
   {
     name: 'show',
@@ -108,7 +101,7 @@ export const ledgerCommands: readonly CommandSpec[] = [
       { line: 'show 13', says: 'trial 13' },
       { line: 'show 17 --json', says: 'everything as JSON, with the mass of every substance' },
     ],
-    load: withLedger((ledger) => ledger.runShow),
+    load: async () => (await import('./with-picture.ts')).runShow,
   },
   {
     name: 'check',
@@ -122,7 +115,7 @@ export const ledgerCommands: readonly CommandSpec[] = [
       { line: 'check', says: 'the whole ledger' },
       { line: 'check trials/0014-orange-1-to-2.5.yaml', says: 'one file' },
     ],
-    load: withLedger((ledger) => ledger.runCheck),
+    load: async () => (await import('./check.ts')).runCheck,
   },
   {
     name: 'reckon',
@@ -136,6 +129,6 @@ export const ledgerCommands: readonly CommandSpec[] = [
       { line: 'reckon 13', says: 'all answers for trial 13' },
       { line: 'reckon 13 17 --dry-run', says: 'what would be written' },
     ],
-    load: withLedger((ledger) => ledger.runReckon),
+    load: async () => (await import('./with-picture.ts')).runReckon,
   },
 ];

@@ -1,8 +1,6 @@
 /** The words of the daily round. */
 
-import { type CommandSpec, dryRunOption, jsonOption, type OptionSpec, type Run } from './command.ts';
-
-type Ledger = typeof import('./with-ledger.ts');
+import { type CommandSpec, dryRunOption, jsonOption, type OptionSpec } from './command.ts';
 
 const atOption: OptionSpec = {
   name: 'at',
@@ -23,11 +21,6 @@ const noteOption: OptionSpec = { name: 'note', placeholder: 'TEXT', help: 'anyth
 const byOption: OptionSpec = { name: 'by', placeholder: 'WHO', help: 'who looked' };
 const closing = [noteOption, byOption, dryRunOption, jsonOption];
 
-const load =
-  (pick: (ledger: Ledger) => Run): (() => Promise<Run>) =>
-  async () =>
-    pick(await import('./with-ledger.ts'));
-
 export const lookingCommands: readonly CommandSpec[] = [
   {
     name: 'look',
@@ -42,7 +35,7 @@ export const lookingCommands: readonly CommandSpec[] = [
       { line: 'look 14 "hazy, ring" --note "only a thread"', says: 'two things at once' },
       { line: 'look', says: 'what is due, one at a time' },
     ],
-    load: load((ledger) => ledger.runLook),
+    load: async () => (await import('./with-writing.ts')).runLook,
   },
   {
     name: 'same',
@@ -55,7 +48,7 @@ export const lookingCommands: readonly CommandSpec[] = [
       { line: 'same 11-13', says: 'nothing has changed' },
       { line: 'same 15 16 --note "cold room"', says: 'two beakers, with a word on it' },
     ],
-    load: load((ledger) => ledger.runSame),
+    load: async () => (await import('./with-writing.ts')).runSame,
   },
   {
     name: 'end',
@@ -73,6 +66,6 @@ export const lookingCommands: readonly CommandSpec[] = [
       { line: 'end 14 --why spilled', says: 'the beaker fell over' },
       { line: 'end 15 16 --why "mould on top"', says: 'two beakers at once' },
     ],
-    load: load((ledger) => ledger.runEnd),
+    load: async () => (await import('./with-writing.ts')).runEnd,
   },
 ];

@@ -15,6 +15,6 @@ export async function openBook(io: Io): Promise<BookAndSources> {
   const { ingredients, sources } = await import('../reference/library.ts');
   if ((await findRoot(io.workingFolder)) === undefined)
     return { book: makeBook({ builtIn: ingredients, own: [] }).book, sources };
-  const { openLedgerBook } = await import('./with-ledger.ts');
+  const { openLedgerBook } = await import('./ledger-book.ts');
   return { book: await openLedgerBook(io), sources };
 }

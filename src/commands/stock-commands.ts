@@ -1,20 +1,6 @@
 /** The words of the commands on stock dilutions: from the neat compound to a trace in the batch. */
 
-import {
-  type CommandSpec,
-  dryRunOption,
-  explainOption,
-  jsonOption,
-  type OptionSpec,
-  type Run,
-} from './command.ts';
-
-type Ledger = typeof import('./with-ledger.ts');
-
-const withLedger =
-  (pick: (ledger: Ledger) => Run): (() => Promise<Run>) =>
-  async () =>
-    pick(await import('./with-ledger.ts'));
+import { type CommandSpec, dryRunOption, explainOption, jsonOption, type OptionSpec } from './command.ts';
 
 const benchOptions: readonly OptionSpec[] = [
   {
@@ -93,7 +79,7 @@ export const stockCommands: readonly CommandSpec[] = [
         says: 'what your own chain comes to',
       },
     ],
-    load: withLedger((ledger) => ledger.runDilute),
+    load: async () => (await import('./with-stocks.ts')).runDilute,
   },
   {
     name: 'stocks',
@@ -139,7 +125,7 @@ export const stockCommands: readonly CommandSpec[] = [
         says: 'a stock from its strength',
       },
     ],
-    load: withLedger((ledger) => ledger.runStocks),
+    load: async () => (await import('./with-stocks.ts')).runStocks,
   },
   {
     name: 'dropper',
@@ -176,6 +162,6 @@ export const stockCommands: readonly CommandSpec[] = [
         says: 'the same, written to the ingredient',
       },
     ],
-    load: withLedger((ledger) => ledger.runDropper),
+    load: async () => (await import('./with-stocks.ts')).runDropper,
   },
 ];

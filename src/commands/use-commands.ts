@@ -15,6 +15,6 @@ export const useCommands: readonly CommandSpec[] = [
       { line: 'uses "orange oil lot 2231"', says: 'where that drum went' },
       { line: 'uses lot 7', says: 'whatever is of lot 7' },
     ],
-    load: async () => (await import('./with-ledger.ts')).runUses,
+    load: async () => (await import('./with-picture.ts')).runUses,
   },
 ];

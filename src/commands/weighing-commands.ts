@@ -28,7 +28,7 @@ export const weighingCommands: readonly CommandSpec[] = [
       { line: 'weigh 17 90.02 4.51 0.60', says: 'the first three items as the balance showed them' },
       { line: 'weigh 17 "citric acid" 4.51', says: 'one item by name' },
     ],
-    load: async () => (await import('./with-ledger.ts')).runWeigh,
+    load: async () => (await import('./with-writing.ts')).runWeigh,
   },
   {
     name: 'overpoured',
@@ -51,6 +51,6 @@ export const weighingCommands: readonly CommandSpec[] = [
       { line: 'overpoured 14 "polysorbate 80" 6.62', says: 'what the rest must become' },
       { line: 'overpoured 14 "polysorbate 80" 6.62 --same batch', says: 'what it comes to as it is' },
     ],
-    load: async () => (await import('./with-ledger.ts')).runOverpoured,
+    load: async () => (await import('./with-writing.ts')).runOverpoured,
   },
 ];
