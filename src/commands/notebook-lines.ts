@@ -57,7 +57,7 @@ function itemLines(
   const comes = solved && comesTo(solved.mixture, name, at);
   const [, share] = comesToTexts(undefined, comes);
   const grams = comes && `${numberText(comes.massGrams, 3)} g`;
-  const isWeight = grams !== undefined && item.amount.written.endsWith(' g');
+  const isWeight = item.amount.kind === 'mass' && item.amount.written.endsWith(' g');
   const told = comes ? [...(isWeight ? [] : [grams]), `${share} in the ${comes.of}`] : [];
   return [
     `  ${[`${item.name}: ${item.amount.written}`, ...told].join(', ')}`,
