@@ -21,6 +21,7 @@ export function trialJson({ card, file }: OpenedTrial): Readonly<Record<string, 
       of: one.of,
       in: one.in ?? '',
       cover: one.cover ?? '',
+      ...(one.stress ? { stress: one.stress } : {}),
       at: typed(one.at),
     })),
     observations: card.observations.map((one) => ({

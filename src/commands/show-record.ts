@@ -5,6 +5,7 @@ import { observationsOf } from '../ledger/sample-record.ts';
 import { trialFiles } from '../ledger/single-trial.ts';
 import type { Block, Page } from '../output/view.ts';
 import { visible } from '../output/visible.ts';
+import { stressCycles } from '../reference/stress-cycles.ts';
 import { looksByDay, stripText } from './look-strip.ts';
 import { tasteBlocks } from './look-tastes.ts';
 import type { Here } from './open-ledger.ts';
@@ -49,6 +50,7 @@ export function observationBlocks(card: MadeCard, tastes: readonly string[], out
       sample.in,
       sample.cover && `cover ${sample.cover}`,
       sample.at && `at ${sample.at.written}`,
+      sample.stress && `${sample.stress}: ${stressCycles[sample.stress].words}`,
     ];
     const outcome = outcomeText(outcomes, sample);
     const strip = stripText(looksByDay(card, sample));

@@ -66,6 +66,7 @@ function rowsOf(sample: SampleCard, model: StageModel, from: HazeFrom): readonly
   const droplet = seen.findLast((one) => one.droplet && one.droplet.inner > 0);
   return [
     ...(turbidity && droplet ? turbidityRow(sample, { turbidity, droplet }, model, from.meter) : []),
+    ...(turbidity && !droplet ? expectedRow(sample, turbidity, model, from) : []),
     ...(droplet ? dropletRow(sample, droplet, from.mixture) : []),
     ...lookRow(sample, { turbidity, droplet }, model, from),
   ];
@@ -95,6 +96,27 @@ function turbidityRow(
   if (!modelled) return [];
   const { low, high } = modelled;
   const by = `droplets of ${numberText(nanometres, 3)} nm${meter.readings > 0 ? `, your meter (${meter.readings} readings)` : ''}`;
+  const agrees = measured >= low && measured <= high;
+  return [
+    { sample: sample.name, what: 'turbidity', measured, words: '', unit: 'NTU', low, high, by, agrees },
+  ];
+}
+
+/** Where no droplet size was measured: beside what the ratio would make, over its whole band. */
+function expectedRow(
+  sample: SampleCard,
+  { turbidity }: ObservationCard,
+  model: StageModel,
+  { mixture, meter }: HazeFrom,
+): readonly HazeRow[] {
+  const micelle = ratioOf(mixture)?.micelle;
+  if (micelle === undefined || !turbidity) return [];
+  const least = modelledNtu(model, micelle / swollenMicelle.factor, meter);
+  const most = modelledNtu(model, micelle * swollenMicelle.factor, meter);
+  if (!least || !most) return [];
+  const measured = turbidity.inner;
+  const [low, high] = [least.low, most.high];
+  const by = `droplets of about ${numberText(micelle, 2)} nm, as the ratio would make`;
   const agrees = measured >= low && measured <= high;
   return [
     { sample: sample.name, what: 'turbidity', measured, words: '', unit: 'NTU', low, high, by, agrees },

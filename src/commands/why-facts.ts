@@ -5,7 +5,9 @@ import type { Known, Neighbour } from '../calc/causes/facts.ts';
 import { fallsOut } from '../calc/drink/falls-out.ts';
 import { stageFigures } from '../calc/drink/stage-figures.ts';
 import type { Calibration } from '../calc/light/calibration.ts';
+import { impliedSizes } from '../calc/light/droplet-of-haze.ts';
 import type { Mixture, ResolvedStage } from '../calc/mixture/picture.ts';
+import { numberText } from '../calc/number-text.ts';
 import { diameterToRise } from '../calc/settling/rise.ts';
 import { mediumDensity, mediumViscosity, oilDensityAt } from '../calc/settling/stage-liquid.ts';
 import type { ObservationCard, SampleCard, TrialCard } from '../ledger/cards.ts';
@@ -151,7 +153,10 @@ function impliedBy(
   if (turbidity && turbidity.inner > 0) {
     const modelled = turbidity.inner / meter.factor;
     const sizes = sizesBetween(model.curve, { low: modelled / meter.high, high: modelled / meter.low });
-    return sizes && { ...sizes, from: turbidity.written };
+    const band = { low: 1 / meter.high, high: 1 / meter.low };
+    const large = impliedSizes(model.curve, modelled, band).find(({ branch }) => branch === 'large');
+    const or = large ? ` (or large ones, from ${numberText(large.lowNanometres, 2)} nm up)` : '';
+    return sizes && { ...sizes, from: `${turbidity.written}${or}` };
   }
   const band = ntuOfLook(looks, backgroundOf(viewed));
   if (!band) return undefined;
