@@ -15,6 +15,7 @@ import { quickKeepingCommands } from './quick-keeping-commands.ts';
 import { quickSolutionCommands } from './quick-solution-commands.ts';
 import { scaleCommands } from './scale-commands.ts';
 import { seriesCommands } from './series-commands.ts';
+import { sharingCommands } from './sharing-commands.ts';
 import { tastingCommands } from './tasting-commands.ts';
 import { useCommands } from './use-commands.ts';
 import { weighingCommands } from './weighing-commands.ts';
@@ -38,5 +39,6 @@ export const commands: readonly CommandSpec[] = [
   ...scaleCommands,
   ...tastingCommands,
   ...gitCommands,
+  ...sharingCommands,
   ingredientCommand,
 ];
