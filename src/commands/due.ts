@@ -42,14 +42,15 @@ export async function runDue(call: Call, io: Io): Promise<Outcome> {
   const looks = [...due, ...(until === undefined ? coming : shown)];
   const notes =
     typed === undefined ? [] : [await writeCalendar({ io, typed, looks, bench: here.bench.name, replace })];
+  const asked = call.flags.has('json');
   return {
     exitCode: 0,
     page: duePage({ due, coming, shown, stocks, watched: watched.length, now, here, width: io.columns }),
     json: envelope({
       schema: 'due@1',
       found: {
-        due: due.map((look) => lookJson(look, now, here.settings.zone)),
-        coming: (until === undefined ? coming.slice(0, 1) : shown).map((look) =>
+        due: (asked ? due : []).map((look) => lookJson(look, now, here.settings.zone)),
+        coming: (asked ? (until === undefined ? coming.slice(0, 1) : shown) : []).map((look) =>
           lookJson(look, now, here.settings.zone),
         ),
         watched: { value: watched.length, unit: '' },

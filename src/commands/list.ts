@@ -4,7 +4,7 @@ import { envelope } from '../output/answer-json.ts';
 import type { Block } from '../output/view.ts';
 import { visible } from '../output/visible.ts';
 import type { Call, Outcome } from './command.ts';
-import { looksByDay } from './look-strip.ts';
+import { newestLook } from './look-strip.ts';
 import { openLooks } from './open-looks.ts';
 
 const newest = 40;
@@ -30,7 +30,10 @@ export async function runList(call: Call, io: Io): Promise<Outcome> {
           ]
         : []),
     ],
-    json: envelope({ schema: 'list@1', found: { trials: trials.map(trialJson) } }),
+    json: envelope({
+      schema: 'list@1',
+      found: { trials: call.flags.has('json') ? trials.map(trialJson) : [] },
+    }),
     ...(errors > 0
       ? { notes: [`${errors} error${errors === 1 ? '' : 's'} in the files; neckring check shows them`] }
       : {}),
@@ -61,7 +64,7 @@ function table(trials: readonly TrialCard[]): Block {
 /** The newest look of each sample; the sample is named where there are several. */
 function lastLook(trial: TrialCard): string {
   const looks = trial.samples.flatMap((sample) => {
-    const last = looksByDay(trial, sample).at(-1);
+    const last = newestLook(trial, sample);
     if (!last) return [];
     const day = last.day === undefined ? '' : ` d${last.day}`;
     return [
@@ -80,7 +83,7 @@ function trialJson(trial: TrialCard): object {
     series: trial.series?.text ?? '',
     lastLooks: trial.samples.map((sample) => ({
       sample: sample.name,
-      look: looksByDay(trial, sample).at(-1)?.words ?? '',
+      look: newestLook(trial, sample)?.words ?? '',
     })),
   };
 }

@@ -1,6 +1,6 @@
 /** What was seen of a sample, day by day. */
 
-import type { MadeCard, SampleCard } from '../ledger/cards.ts';
+import type { MadeCard, ObservationCard, SampleCard } from '../ledger/cards.ts';
 import { madeEpoch, observationsOf } from '../ledger/sample-record.ts';
 
 const dayMilliseconds = 86_400_000;
@@ -17,14 +17,23 @@ export function dayOf(card: MadeCard, sample: SampleCard, epochMilliseconds: num
   return made === undefined ? undefined : Math.floor((epochMilliseconds - made) / dayMilliseconds + 1 / 3);
 }
 
-export function looksByDay(card: MadeCard, sample: SampleCard): readonly DayLook[] {
-  return observationsOf(card, sample)
-    .filter((one) => one.looks.length > 0 || one.ended !== undefined)
-    .map((one) => ({
-      day: dayOf(card, sample, one.at.epochMilliseconds),
-      words: [...one.looks, ...(one.ended === undefined ? [] : [`ended (${one.ended})`])].join(', '),
-    }));
+export const looksByDay = (card: MadeCard, sample: SampleCard): readonly DayLook[] =>
+  observationsOf(card, sample)
+    .filter(isLook)
+    .map((one) => dayLook(card, sample, one));
+
+/** The newest of them. */
+export function newestLook(card: MadeCard, sample: SampleCard): DayLook | undefined {
+  const newest = observationsOf(card, sample).findLast(isLook);
+  return newest && dayLook(card, sample, newest);
 }
+
+const isLook = ({ looks, ended }: ObservationCard): boolean => looks.length > 0 || ended !== undefined;
+
+const dayLook = (card: MadeCard, sample: SampleCard, { at, looks, ended }: ObservationCard): DayLook => ({
+  day: dayOf(card, sample, at.epochMilliseconds),
+  words: [...looks, ...(ended === undefined ? [] : [`ended (${ended})`])].join(', '),
+});
 
 /** `d1 clear, d2 clear, d4 bluish` with equal neighbours drawn together: `d1-d2 clear  d4 bluish`. */
 export function stripText(looks: readonly DayLook[]): string {

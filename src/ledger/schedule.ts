@@ -120,6 +120,17 @@ function openLook({ made, seconds, last, mustReachEnd }: PlannedLook): readonly 
 
 /** Each once, going up. A watch that is over before the first look of the sample's own schedule ends with that look. */
 function plannedSeconds(sample: SampleCard, bench: BenchCard, watchSeconds: number): readonly number[] {
+  if (sample.looks || sample.watch || sample.stress) return secondsOf(sample, bench, watchSeconds);
+  const usual = usualSeconds.get(bench) ?? new Map<number, readonly number[]>();
+  const known = usual.get(watchSeconds) ?? secondsOf(sample, bench, watchSeconds);
+  usualSeconds.set(bench, usual.set(watchSeconds, known));
+  return known;
+}
+
+/** The plan of samples that have none of their own, by the length of the watch. */
+const usualSeconds = new WeakMap<BenchCard, Map<number, readonly number[]>>();
+
+function secondsOf(sample: SampleCard, bench: BenchCard, watchSeconds: number): readonly number[] {
   const looks = (sample.looks ?? bench.looks).map(({ inner }) => inner);
   const isOwn = sample.looks !== undefined && sample.watch === undefined && looks.length > 0;
   const watch = isOwn && watchSeconds < Math.min(...looks) ? [] : [watchSeconds];

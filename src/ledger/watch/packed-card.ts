@@ -126,28 +126,43 @@ export const packTrial = (card: TrialCard): PackedTrial => ({
 });
 
 /** The trial with what looking asks of it: its items, readings, results and places are not there. */
-export const openPacked = (file: string, packed: PackedTrial): TrialCard => ({
-  kind: 'trial',
-  file,
-  number: packed.t,
-  numberSpan: nowhere,
-  isSound: packed.sound === 1,
-  title: packed.title,
-  made: packed.made && openMoment(packed.made),
-  series: packed.series === undefined ? undefined : { text: packed.series, ...nowhere },
-  stages: packed.stages.map(
-    ([name, made]): StageCard => ({
-      name,
-      nameSpan: nowhere,
-      items: [],
-      process: [],
-      made: made === 0 ? undefined : openMoment(made),
-    }),
-  ),
-  samples: packed.samples.map(openSample),
-  observations: packed.seen.map(openObservation),
-  results: [],
-  get root(): never {
-    throw new Error(`${file} was not read, only what is kept of it`);
-  },
+export function openPacked(file: string, packed: PackedTrial): TrialCard {
+  let stages: readonly StageCard[] | undefined;
+  let samples: readonly SampleCard[] | undefined;
+  let observations: readonly ObservationCard[] | undefined;
+  return {
+    kind: 'trial',
+    file,
+    number: packed.t,
+    numberSpan: nowhere,
+    isSound: packed.sound === 1,
+    title: packed.title,
+    made: packed.made && openMoment(packed.made),
+    series: packed.series === undefined ? undefined : { text: packed.series, ...nowhere },
+    // Made when they are asked for: of thousands of trials most commands look into few.
+    get stages() {
+      stages ??= packed.stages.map(openStage);
+      return stages;
+    },
+    get samples() {
+      samples ??= packed.samples.map(openSample);
+      return samples;
+    },
+    get observations() {
+      observations ??= packed.seen.map(openObservation);
+      return observations;
+    },
+    results: [],
+    get root(): never {
+      throw new Error(`${file} was not read, only what is kept of it`);
+    },
+  };
+}
+
+const openStage = ([name, made]: PackedTrial['stages'][number]): StageCard => ({
+  name,
+  nameSpan: nowhere,
+  items: [],
+  process: [],
+  made: made === 0 ? undefined : openMoment(made),
 });
