@@ -20,7 +20,7 @@ import { readFormulaCard } from '../ledger/read-formula.ts';
 import { readTrialCard } from '../ledger/read-trial.ts';
 import { openTrial } from '../ledger/single-trial.ts';
 import { isSameName, otherStageOf } from '../ledger/stage-name.ts';
-import { isProblemError, type Problem } from '../problem.ts';
+import { isProblemError, type Problem, ProblemError } from '../problem.ts';
 import { bookOf } from './ledger-book.ts';
 import { openHereAt, problemsThen, revisionLine } from './open-at.ts';
 import { designWords, openFormulaNamed, resolveDesign } from './open-formula.ts';
@@ -56,12 +56,21 @@ export interface Side {
 /** Opens what was typed, sound or not. Refuses only what is not there. */
 export async function openSide(io: Io, typed: string, known: KnownObjects): Promise<Side> {
   const { here, name, problems } = await openHereAt(io, typed, { known });
-  const opened = await openRecord(here, io, name);
+  const opened = await openRecordThen(here, io, name);
   const side = await sideOf(io, here, opened);
   return { ...side, problems: [...problems, ...side.problems] };
 }
 
 type OpenedRecord = Opened<RecordCard>;
+
+async function openRecordThen(here: Here, io: Io, name: string): Promise<OpenedRecord> {
+  try {
+    return await openRecord(here, io, name);
+  } catch (thrown) {
+    if (!isProblemError(thrown) || !here.revision) throw thrown;
+    throw new ProblemError(problemsThen(thrown.problems, here.revision), thrown.exitCode);
+  }
+}
 
 async function openRecord(here: Here, io: Io, name: string): Promise<OpenedRecord> {
   if (/^\d{1,9}$/.test(name))
@@ -74,7 +83,7 @@ async function openRecord(here: Here, io: Io, name: string): Promise<OpenedRecor
   const found =
     (formula.length === 1 ? formula[0] : undefined) ??
     batches.find((one) => one.card && isSameName(one.card.name, name)) ??
-    [...formulas, ...batches].find((one) => !one.card && nameOfFile(one.file) === name);
+    [...formulas, ...batches].find((one) => nameOfFile(one.file) === name);
   return found ?? (await openFormulaNamed(here, io, name));
 }
 
@@ -148,7 +157,7 @@ async function bookFor(
     const told: Problem = {
       code: 'book-then',
       severity: 'warning',
-      message: `ingredients.yaml can't be read at ${here.revision.typed}`,
+      message: "ingredients.yaml can't be read",
       hint: 'the ingredients as they are now are taken instead',
     };
     return { book, problems: [told, ...thrown.problems] };

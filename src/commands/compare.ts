@@ -12,8 +12,7 @@ export async function runCompare(call: Call, io: Io): Promise<Outcome> {
   const only = partOf(optionValue(call, 'only'));
   const [first, second] = bothSides(call.words, io);
   const known: KnownObjects = new Map();
-  const before = await openSide(io, first, known);
-  const after = await openSide(io, second, known);
+    const [before, after] = await Promise.all([openSide(io, first, known), openSide(io, second, known)]);
   const comparison = comparisonOf(before, after);
   return {
     exitCode: isDifferent(comparison, only) ? 1 : 0,

@@ -12,7 +12,7 @@ export const drinkCommands: readonly CommandSpec[] = [
     words: [
       {
         name: 'DESIGN',
-        help: 'a trial by its number or file, a formula or batch by its name or file',
+        help: 'a trial by its number or file, a formula or batch by its name or file; @REVISION as it was',
         required: true,
       },
     ],

@@ -95,7 +95,13 @@ export const ledgerCommands: readonly CommandSpec[] = [
     about:
       'Stages with planned and weighed amounts and what they come to in the drink, the process, looks by day, results.',
     group: 'Ledger',
-    words: [{ name: 'TRIAL', help: 'its number or its file; or a batch by its name', required: true }],
+    words: [
+      {
+        name: 'TRIAL',
+        help: 'its number or its file, or a batch by its name; @REVISION as it was in git',
+        required: true,
+      },
+    ],
     options: [jsonOption],
     examples: [
       { line: 'show 13', says: 'trial 13' },

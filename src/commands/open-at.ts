@@ -95,13 +95,15 @@ export function likelyFiles({ list }: FilesThen, name: string): readonly string[
   return path === undefined ? [...inFolder('formulas'), ...inFolder('batches')] : [path];
 }
 
-/** `formulas/orange-cassis.yaml@v2`: where it was wrong then. */
+/** `formulas/orange-cassis.yaml@v2`: where it was wrong then; `there is no trial 99 (at v2)`. */
 export const problemsThen = (
   problems: readonly Problem[],
   { typed }: Pick<Revision, 'typed'>,
 ): readonly Problem[] =>
   problems.map((one) =>
-    one.place ? { ...one, place: { ...one.place, file: `${one.place.file}@${typed}` } } : one,
+    one.place
+      ? { ...one, place: { ...one.place, file: `${one.place.file}@${typed}` } }
+      : { ...one, message: `${one.message} (at ${typed})` },
   );
 
 /** `v2, commit 3f2a1bc of 2026-03-01` */

@@ -66,9 +66,9 @@ async function formulaByName(here: Here, typed: string): Promise<Opened<FormulaC
       'name the file, or give one of them another name',
     );
   }
-  const unread = all.find(({ file, card }) => !card && file === `formulas/${typed}.yaml`);
+  const byFile = all.find(({ file }) => file === `formulas/${typed}.yaml`);
   return (
-    unread ??
+    byFile ??
     noSuchDesign(
       here,
       typed,

@@ -15,6 +15,8 @@ const design = {
   required: true,
 } as const;
 
+const designThen = { ...design, help: `${design.help}; @REVISION as it was in git` };
+
 const sizeOptions: readonly OptionSpec[] = [
   {
     name: 'to',
@@ -43,7 +45,7 @@ export const scaleCommands: readonly CommandSpec[] = [
     about:
       'Every stage in the order in which it is made, rounded to the divisions of your balances, the rounding taken up by what the stage is made up with. Stages of other trials are made anew. Balances, vessels and the accepted error of a weighing are those of the bench.',
     group: 'Batches',
-    words: [design],
+    words: [designThen],
     options: [
       ...sizeOptions,
       { name: 'fill', help: 'bottles get syrup and carbonated water: what goes into each' },
@@ -113,7 +115,7 @@ export const scaleCommands: readonly CommandSpec[] = [
     about:
       'From the prices in ingredients.yaml, in whatever currency they are; nothing is converted. What has no price is listed. Without --to, the design as it is written.',
     group: 'Batches',
-    words: [design],
+    words: [designThen],
     options: [...sizeOptions, jsonOption],
     examples: [
       { line: 'cost "orange cardamom"', says: 'as written' },

@@ -57,7 +57,7 @@ describe('a design at a git revision', () => {
     expect(await told('17@HEAD:bench.yaml')).toContain('can be no revision');
     expect(await told('17@')).toContain('names no revision');
     expect(await told('17@HEAD~9')).toContain('there is no revision "HEAD~9"');
-    expect(await told('99@HEAD')).toContain('there is no trial 99');
+    expect(await told('99@HEAD')).toContain('there is no trial 99 (at HEAD)');
   });
 
   it('takes detached heads as they are, and says of a shallow clone that it is one', async () => {

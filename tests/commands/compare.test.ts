@@ -202,7 +202,7 @@ describe('an ingredients file that could not be read then', () => {
     await change('ingredients.yaml', 'density: 0,846 g/mL', 'density: 0.846 g/mL');
     const { code, err } = await neckring(['compare', `${name}@HEAD`], { folder });
     expect(code).toBe(0);
-    expect(err).toContain("ingredients.yaml can't be read at HEAD");
+    expect(err).toContain("ingredients.yaml can't be read (at HEAD)");
   });
 });
 
