@@ -10,6 +10,8 @@ import { problemAt, type SourceText, sourceText } from '../places.ts';
 export const largestCsvBytes = 4 * 1024 * 1024;
 export const mostColumns = 500;
 export const longestCell = 4000;
+/** Empty rows too: a sheet that was saved whole has a million of them. */
+const mostRecords = 20_000;
 
 export const separators = { comma: ',', semicolon: ';', tab: '\t' } as const;
 export type Separator = (typeof separators)[keyof typeof separators];
@@ -101,8 +103,13 @@ function separatorOf(text: string, start: number): Separator {
 function* recordsOf(source: SourceText, start: number, separator: Separator): Generator<readonly CsvCell[]> {
   const { text } = source;
   let cells: CsvCell[] = [];
+  let records = 0;
   let at = start;
   while (at < text.length) {
+    if (cells.length === 0 && isLineEnd(text.charCodeAt(at))) {
+      at += 1;
+      continue;
+    }
     const cell = text.charAt(at) === '"' ? quotedCell(source, at, separator) : bareCell(text, at, separator);
     cells.push(cell);
     if (cells.length > mostColumns)
@@ -118,11 +125,20 @@ function* recordsOf(source: SourceText, start: number, separator: Separator): Ge
       continue;
     }
     yield cells;
+    records += 1;
+    if (records > mostRecords)
+      refuseAt(source, cell.start, [
+        'too-many-rows',
+        `there are more than ${mostRecords} rows, empty ones counted`,
+        'delete the empty rows below the table, or split it',
+      ]);
     cells = [];
     at += text.startsWith('\r\n', at) ? 2 : 1;
   }
   if (cells.length > 0) yield cells;
 }
+
+const isLineEnd = (code: number): boolean => code === 10 || code === 13;
 
 function bareCell(text: string, start: number, separator: Separator): CsvCell {
   let end = start;

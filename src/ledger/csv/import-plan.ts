@@ -38,7 +38,7 @@ export function readRows(table: CsvTable, { mapped }: ColumnMap, zone: TimeZone 
   const rejected: RejectedRow[] = [];
   for (const cells of table.rows) {
     const line = lineOf(table, cells);
-    const row = rowTrial({ source: table.source, cells, mapped, zone });
+    const row = rowTrial({ source: table.source, cells, width: table.head.length, mapped, zone });
     if (row.ok) good.push({ line, cells, facts: row.facts });
     else rejected.push({ line, problems: row.problems });
   }

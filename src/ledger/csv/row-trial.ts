@@ -14,6 +14,8 @@ import type { Mapped } from './read-map.ts';
 export interface RowOf {
   readonly source: SourceText;
   readonly cells: readonly CsvCell[];
+  /** How many columns the head line has. */
+  readonly width: number;
   readonly mapped: readonly Mapped[];
   readonly zone: TimeZone | undefined;
 }
@@ -40,7 +42,7 @@ interface Gathered {
 
 /** Everything but the number of the trial. */
 export function rowTrial(row: RowOf): RowRead {
-  const problems: Problem[] = [];
+  const problems: Problem[] = [...tooWide(row)];
   const gathered: Gathered = { facts: new Map(), stages: new Map(), observations: new Map() };
   for (const one of row.mapped) {
     const cell = one.column === undefined ? undefined : row.cells[one.column];
@@ -68,6 +70,16 @@ export function rowTrial(row: RowOf): RowRead {
     say('no-time', 'this row has looks and does not say when it was made', 'map a column to made');
   if (row.cells.length > 0 && problems.length > 0) return { ok: false, problems };
   return { ok: true, facts: factsOf(gathered, stages, row.zone) };
+}
+
+/** A comma in a text without quotes moves every cell after it one column on. */
+function tooWide({ source, cells, width }: RowOf): readonly Problem[] {
+  const over = cells.slice(width).find(({ text }) => text.trim() !== '');
+  if (!over) return [];
+  const message = `the row has ${cells.length} cells and the head line ${width}`;
+  return [
+    cellProblem(source, over, ['row-too-wide', message, 'put quotes around a text that holds the separator']),
+  ];
 }
 
 const firstCell = ({ cells }: RowOf): CsvCell => cells[0] ?? { text: '', start: 0, end: 0 };
