@@ -102,7 +102,8 @@ export function comparisonOf(before: Side, after: Side): Comparison {
 
 function isSameRecord({ card: one }: Side, { card: other }: Side): boolean {
   if (one?.kind === 'trial') return other?.kind === 'trial' && one.number === other.number;
-  return one !== undefined && one.kind === other?.kind && 'name' in other && isNamed(one.name, other.name);
+  if (one === undefined || one.kind !== other?.kind || !('name' in other)) return false;
+  return isNamed(one.name, other.name) || one.file === other.file;
 }
 
 const isNamed = (one: string, other: string): boolean => normaliseName(one) === normaliseName(other);

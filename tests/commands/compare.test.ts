@@ -90,6 +90,20 @@ describe('compare', () => {
     expect(out).toContain('emulsion of 13: polysorbate 80');
   });
 
+  it('finds the one record alone under another name of its file or its own', async () => {
+    const { folder, change, commit, git } = await gitLedger();
+    await git('tag', 'v1');
+    await git('mv', formulaFile, 'formulas/other.yaml');
+    await change('formulas/other.yaml', '12 %', '11 %');
+    await commit('rename');
+    const byFile = await neckring(['compare', 'orange-cardamom@v1'], { folder });
+    expect(byFile.out).toMatch(/polysorbate 80 +12 % +11 %/);
+    await change('formulas/other.yaml', 'formula: orange cardamom', 'formula: orange and cardamom');
+    const byName = await neckring(['compare', 'orange and cardamom'], { folder });
+    expect(byName.out).toContain('formula "orange and cardamom"');
+    expect(byName.out).toContain('compared with formula "orange cardamom" at HEAD');
+  });
+
   it('keeps to a part where one is asked for', async () => {
     const { folder } = await gitLedger();
     const observe = ['observe', '17', '--sample', 'cold glass', '--look', 'hazy'];
