@@ -98,6 +98,10 @@ function factorOf(was: ComparedStage, now: ComparedStage, items: readonly ItemCh
 
 const innerOf = ({ amount }: ComparedItem): number => Number(amount.same.slice(amount.kind.length));
 
+/** What a stage is made up with is its own, and so are the lines of a stage that is gone and of one that is new. */
+const isOtherMake = (from: StageChange, to: StageChange, { amount }: ComparedItem): boolean =>
+  amount.kind.startsWith('to ') || (from.change === 'removed' && to.change === 'added');
+
 /** A line that left one stage and came into another is moved. */
 function acrossStages(
   stages: readonly StageChange[],
@@ -121,7 +125,7 @@ function acrossStages(
       const from = removed.find(
         ({ item, change: gone }) => item && now && item.identity === now.identity && !taken.has(gone),
       );
-      if (!from?.item || !now || from.stage === stage) return change;
+      if (!from?.item || !now || from.stage === stage || isOtherMake(from.stage, stage, now)) return change;
       taken.add(from.change);
       return {
         ...change,

@@ -112,6 +112,14 @@ describe('documentDifference', () => {
     ).toEqual([[], [['moved', 'citric acid', 'syrup']]]);
   });
 
+  it('does not take the lines of a new stage for those of one that is gone', () => {
+    const found = differ(
+      [stage('emulsion', [item('water', 36)])],
+      [stage('drink', [item('water', 900)])],
+    ).stages;
+    expect(found.map(({ items }) => items.map(({ change }) => change))).toEqual([['removed'], ['added']]);
+  });
+
   it('finds a stage under another name, and the lines that use it', () => {
     const use = (name: string): ComparedItem => item(name, 1.5, { identity: `stage ${name}` });
     const found = differ(
