@@ -3,7 +3,8 @@
 import type { Caution } from '../calc/answer.ts';
 import { numberText } from '../calc/number-text.ts';
 import type { IngredientCard, StageCard } from '../ledger/cards.ts';
-import { type Extra, givenIngredient } from '../ledger/give/given-facts.ts';
+import { givenIngredient } from '../ledger/give/given-ingredient.ts';
+import type { Extra } from '../ledger/give/giving.ts';
 import { closingCaution } from '../output/answer-page.ts';
 import { leafText, partsText } from '../output/leaf-text.ts';
 import { type CardList, type CardStage, type RecipeCard, recipeCardMarkdown } from '../output/recipe-card.ts';

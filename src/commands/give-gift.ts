@@ -2,13 +2,9 @@
 
 import { trimmedNumber } from '../calc/number-text.ts';
 import { comesToFacts, giftText } from '../ledger/give/gift-text.ts';
-import {
-  type Extra,
-  givenAlong,
-  givenFormula,
-  givenIngredient,
-  givenTrial,
-} from '../ledger/give/given-facts.ts';
+import { givenAlong, givenFormula, givenTrial } from '../ledger/give/given-facts.ts';
+import { givenIngredient } from '../ledger/give/given-ingredient.ts';
+import type { Extra } from '../ledger/give/giving.ts';
 import { type Gathered, givingOf, gramsForDrops } from './give-gather.ts';
 import type { Here } from './open-ledger.ts';
 

@@ -1,7 +1,7 @@
 /** What was left out and is named all the same, in a title or a note. */
 
 import type { StageCard } from '../ledger/cards.ts';
-import type { Extra } from '../ledger/give/given-facts.ts';
+import type { Extra } from '../ledger/give/giving.ts';
 import type { Problem } from '../problem.ts';
 import type { Gathered } from './give-gather.ts';
 

@@ -2,7 +2,7 @@ import { extname } from 'node:path';
 import { caffeineGate } from '../calc/slip-guard/caffeine.ts';
 import type { Io } from '../io.ts';
 import { servingOf } from '../ledger/check-slips.ts';
-import { type Extra, extras } from '../ledger/give/given-facts.ts';
+import { type Extra, extras } from '../ledger/give/giving.ts';
 import { envelope } from '../output/answer-json.ts';
 import { fail, isProblemError, type Problem, ProblemError } from '../problem.ts';
 import { nearestNames } from '../reference/name.ts';

@@ -3,47 +3,11 @@
  * about the person, the shelf and the purse stays at home unless it is asked for.
  */
 
-import type { Plain } from '../edit-facts.ts';
-import { plainOf } from '../edit-facts.ts';
+import { type Plain, plainOf } from '../edit-facts.ts';
 import { aimNames } from '../read-formula.ts';
 import { entryOf, type TreeNode } from '../tree.ts';
+import { asIs, byRules, type Giving, type Rules } from './giving.ts';
 import type { PlainFacts } from './plain-lines.ts';
-
-/** What may be asked for besides the recipe. */
-export const extras = ['lots', 'prices', 'names', 'sources', 'notes', 'looks'] as const;
-export type Extra = (typeof extras)[number];
-
-export interface Giving {
-  readonly with: ReadonlySet<Extra>;
-  /** The name under which an ingredient is passed on, as an item, an aim or a content. */
-  readonly nameOf: (name: string) => string;
-  /** A time with its offset. */
-  readonly timeOf: (text: string) => string;
-  /** Any text in plain words. */
-  readonly proseOf: (text: string) => string;
-  /** Trials that go along, by their number in the ledger that they come from. */
-  readonly numberOf: (number: number) => number | undefined;
-  /** The amount of an item where it is not passed on as typed. */
-  readonly amountOf?: (stage: string, item: number) => string | undefined;
-  /** Stages that go along; all where it is left out. */
-  readonly hasStage?: (stage: string) => boolean;
-}
-
-type Rule = 'prose' | 'as is' | 'time' | readonly [Extra, 'prose' | 'as is' | 'time'];
-type Rules = Readonly<Record<string, Rule>>;
-
-const ingredientRules: Rules = {
-  lot: ['lots', 'as is'],
-  opened: ['lots', 'time'],
-  made: ['lots', 'time'],
-  price: ['prices', 'as is'],
-  left: ['notes', 'as is'],
-  source: ['sources', 'prose'],
-  note: ['notes', 'prose'],
-};
-
-/** Facts of an ingredient that are about the bottle on this shelf. */
-export const shelfKeys: readonly string[] = Object.keys(ingredientRules);
 
 const itemRules: Rules = {
   weighed: 'as is',
@@ -83,35 +47,6 @@ const observationRules: Rules = {
   by: ['names', 'as is'],
   note: 'prose',
 };
-
-function ruled(rule: Rule | undefined, text: string, giving: Giving): string | undefined {
-  if (rule === undefined) return undefined;
-  if (typeof rule !== 'string') return giving.with.has(rule[0]) ? ruled(rule[1], text, giving) : undefined;
-  if (rule === 'prose') return giving.proseOf(text);
-  return rule === 'time' ? giving.timeOf(text) : text;
-}
-
-/** The facts of a map by its rules; `others` says what is done with keys that no rule names. */
-function byRules(
-  node: TreeNode,
-  rules: Rules,
-  giving: Giving,
-  others: (key: string, value: TreeNode) => readonly [string, Plain] | undefined = () => undefined,
-): PlainFacts {
-  if (node.kind !== 'map') return [];
-  return node.entries.flatMap(({ key, value }): PlainFacts => {
-    if (!Object.hasOwn(rules, key.text)) {
-      const fact = others(key.text, value);
-      return fact ? [fact] : [];
-    }
-    if (value.kind !== 'text') return [];
-    const text = ruled(rules[key.text], value.text, giving);
-    return text === undefined ? [] : [[key.text, text]];
-  });
-}
-
-const asIs = (key: string, value: TreeNode): readonly [string, Plain] | undefined =>
-  value.kind === 'empty' ? undefined : [key, plainOf(value)];
 
 const proseFact = (node: TreeNode, key: string, giving: Giving): PlainFacts => {
   const value = entryOf(node, key)?.value;
@@ -255,18 +190,3 @@ const seenFact =
     const number = giving.numberOf(Number(digits));
     return number === undefined ? undefined : [key, `${trial ?? ''}${number}`];
   };
-
-/** An ingredient of the person's own; the words it also goes by are left out, since items carry its name. */
-export function givenIngredient(node: TreeNode, giving: Giving): PlainFacts {
-  return byRules(node, ingredientRules, giving, (key, value) => {
-    if (key === 'aliases' || value.kind === 'empty') return undefined;
-    if (key === 'dropper') {
-      const drop = entryOf(value, 'drop')?.value;
-      return drop?.kind === 'text' && !entryOf(node, 'drop') ? ['drop', drop.text] : undefined;
-    }
-    if (key === 'like' && value.kind === 'text') return [key, giving.nameOf(value.text)];
-    if (key !== 'contains' || value.kind !== 'map') return asIs(key, value);
-    const parts = value.entries.map((part) => [giving.nameOf(part.key.text), plainOf(part.value)] as const);
-    return [key, { map: parts }];
-  });
-}

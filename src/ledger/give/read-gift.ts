@@ -13,6 +13,7 @@ import { readTrialCard } from '../read-trial.ts';
 import type { Read, ReadSettings } from '../reading.ts';
 import { otherStageOf } from '../stage-name.ts';
 import { entryOf, type MapNode, type Span, type TreeNode, valueUnder } from '../tree.ts';
+import { wayTo } from '../used-loop.ts';
 import { hiddenProblems } from './gift-guard.ts';
 import { giftKey, giftKeys, giftVersion } from './gift-text.ts';
 
@@ -193,14 +194,25 @@ interface Parts {
 /** Stages of trials that are not in the file: here such a number would mean another trial. */
 function leftBehind(document: LedgerDocument, { given, trials, formulas }: Parts): readonly Problem[] {
   const numbers = new Set(trials.map(({ card }) => card.number));
+  const byNumber = new Map(trials.map(({ card }): [number, TrialCard] => [card.number, card]));
+  const uses = {
+    trialOf: (number: number) => byNumber.get(number),
+    uses: new Map<number, readonly number[]>(),
+  };
   const known = new Set(given.flatMap(({ name, aliases }) => [name, ...aliases]).map(normaliseName));
-  return [...trials, ...formulas].flatMap(({ card: { stages } }) => {
+  return [...trials, ...formulas].flatMap(({ card }) => {
+    const { stages } = card;
     const own = new Set([...known, ...stages.map(({ name }) => normaliseName(name))]);
     return stages
       .flatMap(({ items }) => items)
       .flatMap(({ name, nameSpan }) => {
         const other = own.has(normaliseName(name)) ? undefined : otherStageOf(name);
-        if (!other || numbers.has(other.trial)) return [];
+        if (!other) return [];
+        if (card.kind === 'trial' && wayTo(other.trial, card.number, uses)) {
+          const circle = `"${name}" is made with trial ${card.number} itself`;
+          return [at(document, { code: 'used-loop', message: circle, hint: 'ask for it again' }, nameSpan)];
+        }
+        if (numbers.has(other.trial)) return [];
         const message = `"${name}" is used here, and trial ${other.trial} is not in the file`;
         const hint = 'ask for it again: neckring give takes such trials along';
         return [at(document, { code: 'left-behind', message, hint }, nameSpan)];

@@ -6,7 +6,8 @@ import type { IngredientCard, StageCard } from '../cards.ts';
 import type { Plain } from '../edit-facts.ts';
 import type { Ledger } from '../ledger.ts';
 import { isSameName } from '../stage-name.ts';
-import { extras, type Giving, givenIngredient } from './given-facts.ts';
+import { givenIngredient } from './given-ingredient.ts';
+import { extras, type Giving } from './giving.ts';
 import type { PlainFacts } from './plain-lines.ts';
 import type { Clash, Settle, TakenRow } from './take-words.ts';
 
