@@ -1,12 +1,12 @@
 /** Which samples are looked at, of trials and of batches, with the looks that are still to be made. */
 
 import type { Io } from '../io.ts';
-import type { BatchCard, SampleCard, TrialCard } from '../ledger/cards.ts';
+import type { BatchCard, SampleCard, SeriesCard, TrialCard } from '../ledger/cards.ts';
 import { openFolder } from '../ledger/folder.ts';
 import { readBatchCard } from '../ledger/read-batch.ts';
 import { readSeriesCard } from '../ledger/read-series.ts';
 import { looksOpen, nextOf, type OpenLook, type SampleLooks } from '../ledger/schedule.ts';
-import { isSameName } from '../ledger/stage-name.ts';
+import { normaliseName } from '../reference/name.ts';
 import type { Here } from './open-ledger.ts';
 import { openLooks } from './open-looks.ts';
 
@@ -35,13 +35,17 @@ export async function watchedSamples(io: Io, here: Here): Promise<WatchedSamples
   const series = await openFolder(here, 'series', readSeriesCard);
   const batches = await openFolder(here, 'batches', readBatchCard);
   const cards: readonly (TrialCard | BatchCard)[] = [
-    ...trials,
+    ...trials.map(({ card }) => card),
     ...batches.flatMap(({ card }) => card ?? []),
   ].filter(({ isSound }) => isSound);
+  const byName = new Map(
+    series.flatMap((one) => (one.card ? [[normaliseName(one.card.name), one.card] as const] : [])).reverse(),
+  );
+  const named = (name: string): SeriesCard | undefined => byName.get(name) ?? byName.get(normaliseName(name));
+  const now = io.now();
   const watched = cards.flatMap((card) => {
-    const named = card.kind === 'trial' ? card.series?.text : undefined;
-    const own = series.find((one) => named !== undefined && one.card && isSameName(one.card.name, named));
-    return looksOpen({ card, bench: here.bench, series: own?.card, now: io.now() })
+    const own = card.kind === 'trial' && card.series ? named(card.series.text) : undefined;
+    return looksOpen({ card, bench: here.bench, series: own, now })
       .filter(({ open }) => open.length > 0)
       .map((looks) => ({ ...looks, card }));
   });

@@ -1,10 +1,9 @@
 import type { Io } from '../io.ts';
-import type { TrialCard } from '../ledger/cards.ts';
+import type { TrialToLookAt } from '../ledger/watch/kept-trials.ts';
 import { envelope } from '../output/answer-json.ts';
 import type { Block } from '../output/view.ts';
 import { visible } from '../output/visible.ts';
 import type { Call, Outcome } from './command.ts';
-import { newestLook } from './look-strip.ts';
 import { openLooks } from './open-looks.ts';
 
 const newest = 40;
@@ -40,8 +39,8 @@ export async function runList(call: Call, io: Io): Promise<Outcome> {
   };
 }
 
-function table(trials: readonly TrialCard[]): Block {
-  const isSeries = trials.some((trial) => trial.series);
+function table(trials: readonly TrialToLookAt[]): Block {
+  const isSeries = trials.some(({ series }) => series !== '');
   return {
     kind: 'grid',
     columns: [
@@ -53,37 +52,29 @@ function table(trials: readonly TrialCard[]): Block {
     ],
     rows: trials.map((trial) => [
       String(trial.number),
-      trial.made?.written.slice(0, 10) ?? '',
-      ...(isSeries ? [visible(trial.series?.text ?? '')] : []),
-      visible(trial.title ?? ''),
+      trial.made.slice(0, 10),
+      ...(isSeries ? [visible(trial.series)] : []),
+      visible(trial.title),
       lastLook(trial),
     ]),
   };
 }
 
 /** The newest look of each sample; the sample is named where there are several. */
-function lastLook(trial: TrialCard): string {
-  const looks = trial.samples.flatMap((sample) => {
-    const last = newestLook(trial, sample);
-    if (!last) return [];
-    const day = last.day === undefined ? '' : ` d${last.day}`;
-    return [
-      trial.samples.length > 1 ? `${visible(sample.name)}: ${last.words}${day}` : `${last.words}${day}`,
-    ];
-  });
-  return looks.join('; ');
-}
+const lastLook = ({ newest }: TrialToLookAt): string =>
+  newest
+    .flatMap(({ sample, look }) => {
+      if (!look) return [];
+      const words = look.day === undefined ? look.words : `${look.words} d${look.day}`;
+      return [newest.length > 1 ? `${visible(sample)}: ${words}` : words];
+    })
+    .join('; ');
 
-function trialJson(trial: TrialCard): object {
-  return {
-    trial: trial.number,
-    file: trial.file,
-    title: trial.title ?? '',
-    made: trial.made?.written ?? '',
-    series: trial.series?.text ?? '',
-    lastLooks: trial.samples.map((sample) => ({
-      sample: sample.name,
-      look: newestLook(trial, sample)?.words ?? '',
-    })),
-  };
-}
+const trialJson = ({ number, file, title, made, series, newest }: TrialToLookAt): object => ({
+  trial: number,
+  file,
+  title,
+  made,
+  series,
+  lastLooks: newest.map(({ sample, look }) => ({ sample, look: look?.words ?? '' })),
+});

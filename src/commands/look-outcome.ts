@@ -1,11 +1,11 @@
 /** What was written of a round, as a page and as JSON. */
 
+import { dayOf } from '../ledger/look-strip.ts';
 import { envelope } from '../output/answer-json.ts';
 import type { Page } from '../output/view.ts';
 import { visible } from '../output/visible.ts';
 import type { Problem } from '../problem.ts';
 import type { Call, Outcome } from './command.ts';
-import { dayOf } from './look-strip.ts';
 import type { WrittenLook } from './look-write.ts';
 
 interface Shown {

@@ -1,12 +1,12 @@
 /** What a sample tasted of, as a table: a row a tasting, a column a word. */
 
 import type { MadeCard, ObservationCard, SampleCard } from '../ledger/cards.ts';
+import { dayOf } from '../ledger/look-strip.ts';
 import { observationsOf } from '../ledger/sample-record.ts';
 import { isSameName } from '../ledger/stage-name.ts';
 import { alignedOnPoint } from '../output/page.ts';
 import type { Column, Page } from '../output/view.ts';
 import { visible } from '../output/visible.ts';
-import { dayOf } from './look-strip.ts';
 
 export interface TastesOf {
   readonly card: MadeCard;

@@ -1,9 +1,9 @@
 /** What became of a sample, in words: always the looks between which it came about, never a point. */
 
 import type { MadeCard, ObservationCard, SampleCard } from '../ledger/cards.ts';
+import { dayOf } from '../ledger/look-strip.ts';
 import type { SampleOutcome } from '../ledger/outcome.ts';
 import { visible } from '../output/visible.ts';
-import { dayOf } from './look-strip.ts';
 
 export interface OutcomeOf {
   readonly card: MadeCard;

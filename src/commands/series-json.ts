@@ -2,8 +2,8 @@
 
 import type { BreakPoint } from '../calc/ladder/break-point.ts';
 import type { HeldWindow } from '../calc/window.ts';
+import { looksByDay } from '../ledger/look-strip.ts';
 import type { Rung, SampleFate, SeriesRungs, Standing } from '../ledger/rungs.ts';
-import { looksByDay } from './look-strip.ts';
 import { outcomeJson } from './outcome-words.ts';
 import type { SeriesCounts } from './series-notes.ts';
 

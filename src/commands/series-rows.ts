@@ -1,13 +1,13 @@
 /** The rungs of a series in order: what was seen of each sample day by day, and what it tasted of. */
 
 import { trimmedNumber } from '../calc/number-text.ts';
+import { dayOf, looksByDay, stripText } from '../ledger/look-strip.ts';
 import type { Rung, SampleFate, SeriesRungs, Standing } from '../ledger/rungs.ts';
 import { observationsOf } from '../ledger/sample-record.ts';
 import { isSameName } from '../ledger/stage-name.ts';
 import type { Block, Column, Page } from '../output/view.ts';
 import { visible } from '../output/visible.ts';
 import { cellWidth, wrapped } from '../output/wrap.ts';
-import { dayOf, looksByDay, stripText } from './look-strip.ts';
 import { outcomeWords, shortOutcome } from './outcome-words.ts';
 import { figureText } from './series-words.ts';
 

@@ -1,12 +1,12 @@
 /** What is written of a trial besides its stages: why, looks, tastes, readings, results. */
 
 import type { MadeCard, ObservationCard, ResultCard, TrialCard } from '../ledger/cards.ts';
+import { looksByDay, stripText } from '../ledger/look-strip.ts';
 import { observationsOf } from '../ledger/sample-record.ts';
 import { trialFiles } from '../ledger/single-trial.ts';
 import type { Block, Page } from '../output/view.ts';
 import { visible } from '../output/visible.ts';
 import { stressCycles } from '../reference/stress-cycles.ts';
-import { looksByDay, stripText } from './look-strip.ts';
 import { tasteBlocks } from './look-tastes.ts';
 import type { Here } from './open-ledger.ts';
 import { outcomeText, type TrialOutcomes } from './trial-outcomes.ts';

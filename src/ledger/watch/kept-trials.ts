@@ -11,6 +11,7 @@
 import type { TrialCard } from '../cards.ts';
 import type { LedgerPlace } from '../folder.ts';
 import { filesIn, openOne } from '../folder.ts';
+import { type DayLook, newestLook } from '../look-strip.ts';
 import { readTrialCard } from '../read-trial.ts';
 import type { KeepPort } from './keep-port.ts';
 import { openPacked, type PackedTrial, packTrial } from './packed-card.ts';
@@ -24,7 +25,26 @@ interface KeptFile {
   /** What the disk says of the file: size, times, number. */
   readonly mark: string;
   readonly errors: number;
-  readonly trial?: PackedTrial;
+  readonly head?: TrialHead;
+  /** The packed trial as text: of thousands of trials most commands look into few. */
+  readonly trial?: string;
+}
+
+/** A trial in a line. */
+export interface TrialHead {
+  readonly number: number;
+  readonly title: string;
+  /** As written. */
+  readonly made: string;
+  readonly series: string;
+  /** The newest look of each sample. */
+  readonly newest: readonly { readonly sample: string; readonly look?: DayLook }[];
+}
+
+export interface TrialToLookAt extends TrialHead {
+  readonly file: string;
+  /** With titles, times, samples and looks: no items, readings, results or places. */
+  readonly card: TrialCard;
 }
 
 interface Kept {
@@ -34,7 +54,7 @@ interface Kept {
 
 export interface TrialsToLookAt {
   /** By number. */
-  readonly trials: readonly TrialCard[];
+  readonly trials: readonly TrialToLookAt[];
   /** How many errors stand in their files. */
   readonly errors: number;
 }
@@ -49,13 +69,13 @@ export interface LooksWanted {
 
 /**
  * Input     where the ledger is; the port to what is kept
- * Output    the trials with titles, times, samples and looks: no items, readings, results or places
+ * Output    the trials with what looking asks of them
  */
 export async function trialsToLookAt({ place, keep, of }: LooksWanted): Promise<TrialsToLookAt> {
   const files = filesIn(place.root, 'trials', place.port);
   const before = keep && files.length >= fewestKept ? (keptBefore(keep.load(), of) ?? {}) : undefined;
   const next: Record<string, KeptFile> = Object.create(null);
-  const trials: TrialCard[] = [];
+  const trials: TrialToLookAt[] = [];
   let [errors, changed] = [0, 0];
   let tick: number | undefined;
   for (const file of files) {
@@ -71,7 +91,7 @@ export async function trialsToLookAt({ place, keep, of }: LooksWanted): Promise<
       if (state && tick !== undefined && state.changedAt < tick) next[file] = kept;
     }
     errors += kept.errors;
-    if (kept.trial) trials.push(openPacked(file, kept.trial));
+    if (kept.head) trials.push(trialToLookAt(file, kept.head, kept.trial ?? ''));
   }
   if (before && changed > mostChanged) keep?.save(JSON.stringify({ of, files: next } satisfies Kept));
   return { trials: trials.sort((left, right) => left.number - right.number), errors };
@@ -91,5 +111,32 @@ async function readAnew(place: LedgerPlace, file: string): Promise<Omit<KeptFile
   const opened = await openOne(place, file, readTrialCard);
   if (!opened) return { errors: 0 };
   const errors = opened.problems.filter(({ severity }) => severity === 'error').length;
-  return { errors, ...(opened.card ? { trial: packTrial(opened.card) } : {}) };
+  const { card } = opened;
+  return card ? { errors, head: headOf(card), trial: JSON.stringify(packTrial(card)) } : { errors };
+}
+
+const headOf = (card: TrialCard): TrialHead => ({
+  number: card.number,
+  title: card.title ?? '',
+  made: card.made?.written ?? '',
+  series: card.series?.text ?? '',
+  newest: card.samples.map((sample) => {
+    const look = newestLook(card, sample);
+    return { sample: sample.name, ...(look ? { look } : {}) };
+  }),
+});
+
+function trialToLookAt(file: string, head: TrialHead, packed: string): TrialToLookAt {
+  let card: TrialCard | undefined;
+  return {
+    ...head,
+    file,
+    get card() {
+      if (!card) {
+        const opened: PackedTrial = JSON.parse(packed);
+        card = openPacked(file, opened);
+      }
+      return card;
+    },
+  };
 }

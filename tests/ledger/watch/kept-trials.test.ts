@@ -11,8 +11,9 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { beforeEach, describe, expect, it, onTestFinished } from 'vitest';
-import { looksByDay } from '../../../src/commands/look-strip.ts';
+import type { TrialCard } from '../../../src/ledger/cards.ts';
 import { openBench, openFolder, settingsOf } from '../../../src/ledger/folder.ts';
+import { looksByDay, newestLook } from '../../../src/ledger/look-strip.ts';
 import { diskReadPort, type ReadPort } from '../../../src/ledger/port.ts';
 import { readTrialCard } from '../../../src/ledger/read-trial.ts';
 import { looksDue } from '../../../src/ledger/schedule.ts';
@@ -89,7 +90,7 @@ async function asRead(): Promise<readonly object[]> {
 }
 
 function asked(
-  trials: TrialsToLookAt['trials'],
+  trials: readonly TrialCard[],
   bench: Awaited<ReturnType<typeof openBench>>['card'],
 ): readonly object[] {
   if (!bench) throw new Error('no bench');
@@ -115,7 +116,19 @@ function asked(
 async function expectAsRead(of?: string): Promise<void> {
   const { trials } = await opened(of);
   const bench = await openBench(root, diskReadPort);
-  expect(asked(trials, bench.card)).toEqual(await asRead());
+  expect(
+    asked(
+      trials.map(({ card }) => card),
+      bench.card,
+    ),
+  ).toEqual(await asRead());
+  for (const { card, newest, file, number, title, made, series } of trials) {
+    expect([file, number, title]).toEqual([card.file, card.number, card.title]);
+    expect([made, series]).toEqual([card.made?.written, card.series?.text]);
+    expect(newest).toEqual(
+      card.samples.map((sample) => ({ sample: sample.name, look: newestLook(card, sample) })),
+    );
+  }
 }
 
 beforeEach(() => {

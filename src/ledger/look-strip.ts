@@ -1,7 +1,7 @@
 /** What was seen of a sample, day by day. */
 
-import type { MadeCard, ObservationCard, SampleCard } from '../ledger/cards.ts';
-import { madeEpoch, observationsOf } from '../ledger/sample-record.ts';
+import type { MadeCard, ObservationCard, SampleCard } from './cards.ts';
+import { madeEpoch, observationsOf } from './sample-record.ts';
 
 const dayMilliseconds = 86_400_000;
 
