@@ -12,6 +12,8 @@ export interface Io {
   readonly columns: number;
   readonly environment: Readonly<Record<string, string | undefined>>;
   readonly workingFolder: string;
+  /** Node and the script that was started, for whoever is to start it again. */
+  readonly program?: readonly [node: string, script: string];
   /** Milliseconds since 1970. */
   readonly now: () => number;
   /** A number from 0 to 1 for shuffling; fixed in tests. */

@@ -16,6 +16,7 @@ export async function main(): Promise<void> {
     columns: stdout.columns && stdout.columns > 20 ? stdout.columns : 80,
     environment: process.env,
     workingFolder: process.cwd(),
+    program: [process.execPath, process.argv[1] ?? ''],
     now: Date.now,
     random: Math.random,
   };

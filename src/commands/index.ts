@@ -9,6 +9,7 @@ import { ingredientCommand } from './ingredient-command.ts';
 import { ladderCommands } from './ladder-commands.ts';
 import { ledgerCommands } from './ledger-commands.ts';
 import { lookingCommands } from './looking-commands.ts';
+import { mergeCommands } from './merge-commands.ts';
 import { quickEmulsionCommands } from './quick-emulsion-commands.ts';
 import { quickIntakeCommands } from './quick-intake-commands.ts';
 import { quickKeepingCommands } from './quick-keeping-commands.ts';
@@ -39,6 +40,7 @@ export const commands: readonly CommandSpec[] = [
   ...scaleCommands,
   ...tastingCommands,
   ...gitCommands,
+  ...mergeCommands,
   ...sharingCommands,
   ingredientCommand,
 ];

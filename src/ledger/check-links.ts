@@ -4,75 +4,61 @@ import type { Problem } from '../problem.ts';
 import type { FileCard, Named, TrialCard } from './cards.ts';
 import { type Check, type CheckContext, found, madeIn } from './check.ts';
 import { offer } from './nearest.ts';
+import { type Reference, referencesIn } from './references.ts';
 import { isSameName } from './stage-name.ts';
-import { entryOf, type Span } from './tree.ts';
+import { entryOf } from './tree.ts';
 
 export const checkLinks: Check = (context) => {
   const { trials, series, batches, formulas } = context.ledger;
-  return [
-    ...trials.flatMap((trial) => trialLinks(context, trial)),
-    ...series.flatMap((one) => [
-      ...trialNamed(context, one, 'control', one.control),
-      ...trialNamed(context, one, 'blank', one.blank),
-    ]),
-    ...formulas.flatMap((one) => trialNamed(context, one, 'from', one.from)),
-    ...batches.flatMap((batch) => [
-      ...trialNamed(context, batch, 'trial', batch.trial),
-      ...named(context, batch, batch.formula, { what: 'formula', names: formulas.map(({ name }) => name) }),
-    ]),
-  ];
+  return [...trials, ...series, ...formulas, ...batches].flatMap((card) => [
+    ...(card.kind === 'trial' ? fromItself(context, card) : []),
+    ...referencesIn(card).flatMap((reference) => broken(context, card, reference)),
+  ]);
 };
 
-function trialLinks(context: CheckContext, trial: TrialCard): readonly Problem[] {
-  const { series, batches } = context.ledger;
-  const own = trial.from === trial.number ? valueSpan(trial, 'from') : undefined;
-  const message = `trial ${trial.number} can't be changed from itself`;
-  const hint = 'write the number of the trial before it';
-  return [
-    ...(own ? [found(context, trial, { code: 'from-itself', message, hint }, own)] : []),
-    ...trialNamed(context, trial, 'from', trial.from),
-    ...named(context, trial, trial.series, { what: 'series', names: series.map(({ name }) => name) }),
-    ...named(context, trial, trial.batch, { what: 'batch', names: batches.map(({ name }) => name) }),
-  ];
+/** What is said of stages of other trials is looked at where amounts are solved. */
+function broken(context: CheckContext, card: FileCard, reference: Reference): readonly Problem[] {
+  const { to, key } = reference;
+  if (key === 'item' || key === 'against') return [];
+  return to === 'trial' ? trialNamed(context, card, reference) : named(context, card, reference, to);
 }
 
-const valueSpan = ({ root }: FileCard, key: string): Span | undefined => entryOf(root, key)?.value;
+function fromItself(context: CheckContext, trial: TrialCard): readonly Problem[] {
+  const own = trial.from === trial.number ? entryOf(trial.root, 'from')?.value : undefined;
+  const message = `trial ${trial.number} can't be changed from itself`;
+  const hint = 'write the number of the trial before it';
+  return own ? [found(context, trial, { code: 'from-itself', message, hint }, own)] : [];
+}
 
 const isTrial = ({ sources }: CheckContext, number: number): boolean =>
   sources.trialOf(number) !== undefined || sources.isUnread?.(number) === true;
 
 /** A number of a trial that is not there. */
-function trialNamed(
-  context: CheckContext,
-  card: FileCard,
-  key: string,
-  number: number | undefined,
-): readonly Problem[] {
+function trialNamed(context: CheckContext, card: FileCard, reference: Reference): readonly Problem[] {
+  const { number } = reference;
   if (number === undefined || isTrial(context, number)) return [];
-  const span = valueSpan(card, key) ?? card.root;
   const message = `there is no trial ${number}`;
   const hint = 'write the number of a trial that is there, or leave it out';
-  return [found(context, card, { code: 'unknown-trial', message, hint }, span)];
+  return [found(context, card, { code: 'unknown-trial', message, hint }, reference.span)];
 }
 
-interface Among {
-  readonly what: 'series' | 'batch' | 'formula';
-  readonly names: readonly string[];
-}
+const folders = { series: 'series', batch: 'batches', formula: 'formulas' } as const;
 
 function named(
   context: CheckContext,
   card: FileCard,
-  link: Named | undefined,
-  { what, names }: Among,
+  { name, span }: Reference,
+  what: keyof typeof folders,
 ): readonly Problem[] {
-  if (!link || names.some((name) => isSameName(name, link.text))) return [];
-  const folder = { series: 'series', batch: 'batches', formula: 'formulas' }[what];
-  if (context.ledger.unread.some((file) => file.startsWith(`${folder}/`))) return [];
-  const make = `make ${folder}/NAME.yaml with "${what}: ${link.text}"`;
-  const hint = names.length === 0 ? make : `${offer(link.text, names)}, or ${make}`;
-  const message = `there is no ${what} "${link.text}"`;
-  return [found(context, card, { code: `unknown-${what}`, message, hint }, link)];
+  const { series, batches, formulas, unread } = context.ledger;
+  const names = { series, batch: batches, formula: formulas }[what].map((one) => one.name);
+  if (names.some((one) => isSameName(one, name))) return [];
+  const folder = folders[what];
+  if (unread.some((file) => file.startsWith(`${folder}/`))) return [];
+  const make = `make ${folder}/NAME.yaml with "${what}: ${name}"`;
+  const hint = names.length === 0 ? make : `${offer(name, names)}, or ${make}`;
+  const message = `there is no ${what} "${name}"`;
+  return [found(context, card, { code: `unknown-${what}`, message, hint }, span)];
 }
 
 /** Photos lie inside the ledger, and are there. */

@@ -28,9 +28,18 @@ const clash = (context: CheckContext, same: readonly Claim[], word: string): rea
   same.map((claim) => {
     const others = same.filter((other) => other !== claim).map(({ card }) => card.file);
     const message = `${word} ${claim.name} is ${others.join(' and ')} too`;
-    const hint = `give one of them another ${word === 'trial' ? 'number' : 'name'}`;
+    const hint =
+      word === 'trial'
+        ? `give one of them another number: neckring renumber ${shellWord(claim.card.file)} --to ${nextNumber(context)}`
+        : 'give one of them another name';
     return found(context, claim.card, { code: 'duplicate-name', message, hint }, claim.span);
   });
+
+const shellWord = (path: string): string => (/\s/u.test(path) ? `"${path}"` : path);
+
+/** The next free number of a trial. */
+const nextNumber = ({ ledger }: CheckContext): number =>
+  Math.max(0, ...ledger.trials.flatMap(({ number, file }) => [number, numberInName(file) ?? 0])) + 1;
 
 export const checkDuplicates: Check = (context) => {
   const { trials, series, formulas, batches } = context.ledger;

@@ -25,6 +25,13 @@ export interface FileChange {
   readonly after: string;
 }
 
+/** Takes a file away; after everything else has been put in its place. */
+export interface FileRemoval {
+  readonly path: string;
+  readonly before: string;
+  readonly after: undefined;
+}
+
 /** Holds the landing to what a folder looked like, so that two new trials never get the same number. */
 export interface FolderSeen {
   readonly folder: string;
@@ -32,14 +39,14 @@ export interface FolderSeen {
   readonly names: readonly string[];
 }
 
-export type Change = FileChange | FolderSeen;
+export type Change = FileChange | FileRemoval | FolderSeen;
 
 export type Landing =
   | { readonly state: 'landed'; readonly written: readonly string[] }
   /** These are no longer as they were when the changes were made: read again and make them anew. */
   | { readonly state: 'changed'; readonly paths: readonly string[] };
 
-const isFileChange = (change: Change): change is FileChange => 'path' in change;
+const isFileChange = (change: Change): change is FileChange | FileRemoval => 'path' in change;
 
 /** The `.yaml` files of a folder, as `FolderSeen` wants them. */
 export async function seeFolder(disk: Disk, root: string, folder: string): Promise<FolderSeen> {

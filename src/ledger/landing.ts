@@ -11,6 +11,8 @@ export interface Staged {
   readonly path: string;
   readonly target: string;
   readonly temporary: string;
+  /** It is taken away; nothing is written beside it. */
+  readonly isRemoval: boolean;
   /** What stands there now, to be put back when a later file fails. */
   readonly old: { readonly bytes: Uint8Array; readonly standing: Standing } | undefined;
   readonly write: () => Promise<void>;
@@ -18,7 +20,11 @@ export interface Staged {
 
 interface Staging {
   readonly root: string;
-  readonly change: { readonly path: string; readonly before: string | undefined; readonly after: string };
+  readonly change: {
+    readonly path: string;
+    readonly before: string | undefined;
+    readonly after: string | undefined;
+  };
   readonly token: string;
   /** Tells the temporary files of one landing apart. */
   readonly number: number;
@@ -61,10 +67,18 @@ export async function stage(
   const temporary = join(dirname(target), `.neckring-${token}-${number}.tmp`);
   const write = (): Promise<void> =>
     naming(path, async () => {
+      if (after === undefined) return;
       if (!standing) await disk.makeFolder(dirname(target));
       await disk.writeNew(temporary, encode(after), standing);
     });
-  return { path, target, temporary, old: bytes && standing && { bytes, standing }, write };
+  return {
+    path,
+    target,
+    temporary,
+    isRemoval: after === undefined,
+    old: bytes && standing && { bytes, standing },
+    write,
+  };
 }
 
 export async function unstage(disk: Disk, staged: readonly Staged[]): Promise<void> {
@@ -83,12 +97,14 @@ async function putBack(disk: Disk, done: readonly Staged[]): Promise<void> {
   }
 }
 
-/** Renames each over its old self. Where one is refused, those before it are put back as they were. */
+/** Renames each over its old self, then takes away what is to go. Where one is refused, those before it are put back as they were. */
 export async function putInPlace(disk: Disk, staged: readonly Staged[]): Promise<void> {
   const done: Staged[] = [];
   try {
-    for (const file of staged) {
-      await naming(file.path, () => disk.rename(file.temporary, file.target));
+    for (const file of [...staged].sort((left, right) => Number(left.isRemoval) - Number(right.isRemoval))) {
+      await naming(file.path, () =>
+        file.isRemoval ? disk.remove(file.target) : disk.rename(file.temporary, file.target),
+      );
       done.push(file);
     }
   } catch (thrown) {

@@ -16,6 +16,7 @@ export interface Setting {
   /** What the person types at each question; then they leave. */
   readonly answers?: readonly string[];
   readonly environment?: Readonly<Record<string, string>>;
+  readonly program?: readonly [node: string, script: string];
 }
 
 export interface Ran {
@@ -45,6 +46,7 @@ export async function neckring(words: readonly string[], setting: Setting = {}):
     columns: setting.columns ?? 80,
     environment: setting.environment ?? {},
     workingFolder: setting.folder ?? tmpdir(),
+    ...(setting.program ? { program: setting.program } : {}),
     now: () => Date.parse(setting.now ?? '2026-03-12T12:00:00Z'),
     random: () => 0.5,
   };
