@@ -57,8 +57,8 @@ export const sharingCommands: readonly CommandSpec[] = [
       jsonOption,
     ],
     examples: [
-      { line: 'take orange-cardamom.yaml --dry-run', says: 'what it would add' },
-      { line: 'take orange-cardamom.yaml --rename', says: 'beside what has the same name here' },
+      { line: 'take cassis-water.yaml --dry-run', says: 'what it would add' },
+      { line: 'take cassis-water.yaml --rename', says: 'beside what has the same name here' },
     ],
     load: async () => (await import('./take.ts')).runTake,
   },

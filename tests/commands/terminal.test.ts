@@ -6,6 +6,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { run } from '../../src/cli.ts';
 import { commands } from '../../src/commands/index.ts';
 import type { Io } from '../../src/io.ts';
+import { exampleFor } from './example-files.ts';
 import { exampleLedger, neckring, scratchFolder } from './neckring.ts';
 import { ledgerOf, plainTrial } from './small-ledger.ts';
 
@@ -54,13 +55,13 @@ describe('help', () => {
     'runs on the example ledger: %s',
     async (line) => {
       const [name = ''] = wordsOf(line);
-      const folder = name === 'init' ? await scratchFolder() : await exampleLedger();
+      const folder = name === 'init' ? await scratchFolder() : await exampleFor(name);
       const ran = await neckring(wordsOf(line), { folder, answers: [] });
       expect([ran.code <= 1 ? 'ran' : ran.err, ran.err.includes('defect')]).toEqual(['ran', false]);
       expect(ran.out).not.toBe('');
       if (line === 'look') return; // It asks, and there is no JSON to a question.
       const json = await neckring([...wordsOf(line), '--json'], {
-        folder: name === 'init' ? await scratchFolder() : await exampleLedger(),
+        folder: name === 'init' ? await scratchFolder() : await exampleFor(name),
         answers: [],
       });
       expect([json.code, json.err]).toEqual([ran.code, '']);
