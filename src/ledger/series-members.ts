@@ -3,9 +3,10 @@
 import { join } from 'node:path';
 import { normaliseName } from '../reference/name.ts';
 import type { TrialCard } from './cards.ts';
+import { naming } from './disk-problem.ts';
 import { filesIn, type LedgerPlace } from './folder.ts';
-import { largestBytes } from './guard.ts';
-import { type Opened, openFile } from './open-file.ts';
+import { decodeFile, largestBytes } from './guard.ts';
+import { needsArithmetic, type Opened, openFile, readText, withArithmetic } from './open-file.ts';
 import { readTrialCard } from './read-trial.ts';
 import { numberInName } from './single-trial.ts';
 import { isSameName } from './stage-name.ts';
@@ -48,19 +49,8 @@ export async function openMembers(
   for (const file of filesIn(place.root, 'trials', place.port)) {
     const number = numberInName(file);
     const isBeside = number !== undefined && beside.includes(number);
-    const path = join(place.root, file);
-    const size = place.port.sizeOf(path);
-    if (size === undefined) continue;
-    const bytes = size > largestBytes ? undefined : place.port.read(path);
-    if (!isBeside && bytes && isOfAnother(decoder.decode(bytes), wanted)) continue;
-    // Read once: what was looked at is what is parsed.
-    const port = bytes ? { ...place.port, read: () => bytes, sizeOf: () => bytes.length } : place.port;
-    const request = {
-      root: place.root,
-      file,
-      read: (document: Opened<TrialCard>['document']) => readTrialCard(document, place.settings),
-    };
-    const opened = await openFile(port, request);
+    const opened = await openUnlessOther(place, file, isBeside ? undefined : wanted);
+    if (!opened) continue;
     const named = opened.card?.series?.text;
     const isMember = named !== undefined && isSameName(named, name);
     // A file that can't be read as a trial is told of where its text names the series.
@@ -70,4 +60,24 @@ export async function openMembers(
   return members;
 }
 
-const decoder = new TextDecoder();
+/** Read once: what was looked at is what is parsed. */
+async function openUnlessOther(
+  place: LedgerPlace,
+  file: string,
+  wanted: string | undefined,
+): Promise<Opened<TrialCard> | undefined> {
+  const path = join(place.root, file);
+  const size = place.port.sizeOf(path);
+  if (size === undefined) return undefined;
+  const request = {
+    root: place.root,
+    file,
+    read: (document: Opened<TrialCard>['document']) => readTrialCard(document, place.settings),
+  };
+  if (size > largestBytes) return openFile(place.port, request);
+  const decoded = await naming(file, async () => decodeFile(file, place.port.read(path)));
+  if ('problem' in decoded) return openFile(place.port, request);
+  if (wanted !== undefined && isOfAnother(decoded.text, wanted)) return undefined;
+  const opened = readText(file, decoded.text, request.read);
+  return needsArithmetic(opened) ? withArithmetic(opened, request) : opened;
+}
