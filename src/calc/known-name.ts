@@ -15,6 +15,12 @@ export function refusedDose({ name, record }: BookEntry): Parsed<never> | undefi
     : undefined;
 }
 
+/** The same of anything in a stock. */
+export function refusedStock(entry: BookEntry): Parsed<never> | undefined {
+  const parts = entry.composition.map(({ substance }) => substance);
+  return [entry, ...parts].flatMap((one) => refusedDose(one) ?? [])[0];
+}
+
 export function unknownName(name: string, book: Book): Parsed<never> {
   const near = book.nearest(name, 3);
   const hint =

@@ -28,6 +28,8 @@ export interface Diluted {
   readonly objections: readonly string[];
   /** Stocks on the shelf that were not used. */
   readonly leftAside: readonly string[];
+  /** What was taken for granted. */
+  readonly remarks: readonly string[];
   readonly cautions: readonly Caution[];
   readonly isChecked: boolean;
 }
@@ -36,7 +38,7 @@ export interface Diluted {
 const mostDropsCounted = 60;
 
 export function dilutePage(diluted: Diluted, isExplained: boolean): Page {
-  const { chain, objections, leftAside, cautions } = diluted;
+  const { chain, objections, leftAside, remarks, cautions } = diluted;
   return [
     { kind: 'heading', text: headingOf(diluted) },
     stepsTable(diluted),
@@ -49,7 +51,7 @@ export function dilutePage(diluted: Diluted, isExplained: boolean): Page {
       rows: figurePairs(diluted),
     },
     ...notesBlock('!', objections, 'warn'),
-    ...notesBlock('-', leftAside, 'plain'),
+    ...notesBlock('-', [...remarks, ...leftAside], 'plain'),
     ...(isExplained ? explainBlocks(diluted) : []),
     ...(diluted.isChecked || chain.steps.length < 2 ? [] : [nextBlock(diluted)]),
     ...cautionBlocks(cautions),
@@ -105,8 +107,13 @@ function stepsTable({ chain, solvent }: Diluted): Block {
   };
 }
 
-const massOn = (grams: number, division: number): string =>
-  division > 0 ? `${asShown(grams, division)} g` : massWords(grams);
+/** To the digits of its balance; a typed mass that is finer as it was typed. */
+function massOn(grams: number, division: number): string {
+  if (!(division > 0)) return massWords(grams);
+  const shown = asShown(grams, division);
+  const isShown = Math.abs(Number(shown) - grams) <= 1e-9 * grams;
+  return `${isShown ? shown : trimmedNumber(grams, 9)} g`;
+}
 
 const vesselWords = ({ vessel }: ChainStep): string =>
   vessel ? (vessel.name ?? `${trimmedNumber(vessel.millilitres)} mL`) : '';
@@ -217,7 +224,7 @@ const cited = (key: string): string => sourceWords(key, bibliography);
 const leaf = (value: number | null, unit: string) => ({ value, unit });
 
 export function diluteEnvelope(diluted: Diluted): Envelope {
-  const { of, chain, target, finalMassGrams, drops, objections, leftAside, cautions } = diluted;
+  const { of, chain, target, finalMassGrams, drops, objections, leftAside, remarks, cautions } = diluted;
   return envelope({
     schema: 'dilute@1',
     given: { of, ...(target === undefined ? {} : { to: leaf(target, '') }), in: leaf(finalMassGrams, 'g') },
@@ -241,6 +248,7 @@ export function diluteEnvelope(diluted: Diluted): Envelope {
       dropsUncertainty: leaf(drops?.relativeUncertainty ?? null, ''),
       objections,
       leftAside,
+      remarks,
     },
     cautions,
     sources: citations(drops),

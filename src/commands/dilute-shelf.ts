@@ -12,6 +12,7 @@ import { findRoot } from '../ledger/find-root.ts';
 import { madeUpIngredients, type ShelfStock } from '../ledger/stocks.ts';
 import { writtenTime } from '../ledger/typed-time.ts';
 import { fail } from '../problem.ts';
+import { refuseWithdrawn } from './batch-options.ts';
 import type { Call } from './command.ts';
 import { bookOf, openIngredients } from './ledger-book.ts';
 import { openBook } from './open-book.ts';
@@ -63,6 +64,7 @@ export interface Compound {
 /** A compound that is not in the book will do where its strength is typed. */
 export function compoundNamed(typed: string, { book }: DiluteShelf, call: Call): Compound {
   const entry = book.find(typed);
+  refuseWithdrawn('of', entry);
   if (entry || (call.values['from'] ?? []).some(isStrength)) return { name: typed.trim(), entry };
   const unknown = unknownName(typed, book);
   return unknown.ok
@@ -97,11 +99,7 @@ export function sourcesFor(call: Call, compound: Compound, shelf: DiluteShelf): 
   };
 }
 
-const neat = ({ name, entry }: Compound): ChainSource => ({
-  name,
-  strength: 1,
-  isPotent: entry?.record.potent === true,
-});
+const neat = ({ name }: Compound): ChainSource => ({ name, strength: 1, isNeat: true });
 
 const stockSource = ({ entry, leftGrams }: ShelfStock, compound: Compound): ChainSource => ({
   name: entry.name,
@@ -133,7 +131,7 @@ function namedSource(typed: string, compound: Compound, shelf: DiluteShelf): Cha
       'neckring stocks lists what holds what',
     );
   const stock = shelf.stocks.find((one) => one.entry.name === entry.name);
-  return stock ? stockSource(stock, compound) : { ...neat(compound), name: entry.name, strength: share };
+  return stock ? stockSource(stock, compound) : { name: entry.name, strength: share, isNeat: share === 1 };
 }
 
 function typedStrength(strength: number, written: string, compound: Compound): ChainSource {

@@ -1,10 +1,10 @@
 import type { Caution } from '../calc/answer.ts';
 import { answered } from '../calc/answered.ts';
-import { type Chain, planChain } from '../calc/dilution/chain.ts';
+import { type Chain, type ChainBench, planChain } from '../calc/dilution/chain.ts';
 import { checkChain, parseChain } from '../calc/dilution/check-chain.ts';
 import { dropsOf } from '../calc/dilution/drop-count.ts';
 import { isBareNumber } from '../calc/number.ts';
-import { partsWords } from '../calc/parts-words.ts';
+import { massWords, partsWords } from '../calc/parts-words.ts';
 import type { Io } from '../io.ts';
 import { fail } from '../problem.ts';
 import { handling, nearlyNeat } from '../reference/cautions.ts';
@@ -50,6 +50,7 @@ function planned(call: Call, shelf: DiluteShelf): Diluted {
   return {
     ...about(call, { compound, shelf, chain }),
     ...{ bench, target, finalMassGrams, objections: [], leftAside: found.leftAside },
+    remarks: remarksOf(call, bench),
     solvent: solvent.name,
     isChecked: false,
   };
@@ -74,7 +75,7 @@ function checked(call: Call, shelf: DiluteShelf): Diluted {
     );
   return {
     ...about(call, { compound, shelf, chain }),
-    ...{ bench, target, objections, leftAside: [], isChecked: true },
+    ...{ bench, target, objections, leftAside: [], remarks: [], isChecked: true },
     finalMassGrams: steps.at(-1)?.totalGrams ?? 0,
     solvent: optionValue(call, 'solvent') ?? 'solvent',
   };
@@ -127,6 +128,20 @@ function targetOf(call: Call): number | undefined {
 function batchGrams(call: Call): number | undefined {
   const typed = someOption(call, 'in', ['mass', 'volume']);
   return typed && (typed.dimension === 'mass' ? typed.inner : typed.inner * densityOf(call));
+}
+
+/** What nobody said and was taken for granted. */
+function remarksOf(call: Call, { vessels }: ChainBench): readonly string[] {
+  const batch = someOption(call, 'in', ['mass', 'volume']);
+  const isDensityTyped = optionValue(call, 'density') !== undefined;
+  return [
+    ...(vessels.length > 0
+      ? []
+      : ['no vessel is listed: bottles of 100 mL are taken to be there; --vessel "250 mL" says otherwise']),
+    ...(batch?.dimension !== 'volume' || isDensityTyped
+      ? []
+      : [`${batch.written} are taken for ${massWords(batch.inner)}, at 1 g/mL; --density says otherwise`]),
+  ];
 }
 
 const densityOf = (call: Call): number => someOption(call, 'density', ['mass per volume'])?.inner ?? 1;

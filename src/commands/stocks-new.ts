@@ -15,7 +15,7 @@ import { openOwnBook } from '../ledger/own-book.ts';
 import { readIngredientsCard } from '../ledger/read-ingredients.ts';
 import { envelope } from '../output/answer-json.ts';
 import { fail, ProblemError } from '../problem.ts';
-import { quantityOption, someOption } from './batch-options.ts';
+import { quantityOption, refuseWithdrawn, someOption } from './batch-options.ts';
 import { day } from './batch-words.ts';
 import { withArithmetic } from './calculate.ts';
 import { type Call, type Outcome, optionValue } from './command.ts';
@@ -112,7 +112,7 @@ function typedContents(typed: readonly string[], call: Call, book: Book): Made {
         `--contains: "${text}" says no strength`,
         'give a share by mass, such as "100 ppm cassis thiol"',
       );
-    return [known(name, '--contains', book), quantity.written];
+    return [known(name, 'contains', book), quantity.written];
   });
   return { contains: [...contents, restOf(call, book)], left: undefined, source: undefined };
 }
@@ -129,7 +129,7 @@ function weighedContents(typed: string, call: Call, book: Book): Made {
     );
   const step = parseChain(`${item.value.quantity.written} in ${total}`);
   if (!step.ok) return fail(step.fault.code, `--from: ${step.fault.message}`, step.fault.hint);
-  const entry = book.find(known(item.value.name, '--from', book));
+  const entry = book.find(known(item.value.name, 'from', book));
   const [{ takeGrams, totalGrams } = { takeGrams: 0, totalGrams: 1 }] = step.value;
   const rest = restOf(call, book);
   const contents = (entry ? substancesOf(entry, item.value.name) : [])
@@ -142,14 +142,17 @@ function weighedContents(typed: string, call: Call, book: Book): Made {
   };
 }
 
-/** A pure substance goes by the name that was typed for it. */
+/** A pure substance goes by the name that was typed for it; one with figures in its name by a word for it. */
 function substancesOf(entry: BookEntry, typed: string) {
   return entry.composition.map(({ substance, massFraction }) => ({
     entry: substance,
-    name: substance.name === entry.name ? typed : (substance.record.aliases?.[0] ?? substance.name),
+    name: substance.name === entry.name ? typed : shortName(substance),
     share: massFraction,
   }));
 }
+
+const shortName = ({ name, record }: BookEntry): string =>
+  (/\d/.test(name) ? record.aliases?.[0] : undefined) ?? name;
 
 function restOf(call: Call, book: Book): readonly [string, 'rest'] {
   const solvent = optionValue(call, 'in');
@@ -159,15 +162,17 @@ function restOf(call: Call, book: Book): readonly [string, 'rest'] {
       '--in is needed',
       'give what the stock is made in, such as --in "propylene glycol"',
     );
-  return [known(solvent, '--in', book), 'rest'];
+  return [known(solvent, 'in', book), 'rest'];
 }
 
 function known(name: string, option: string, book: Book): string {
-  if (book.find(name)) return name.trim();
+  const entry = book.find(name);
+  refuseWithdrawn(option, entry);
+  if (entry) return name.trim();
   const near = book.nearest(name, 3).join(', ');
   return fail(
     'unknown-ingredient',
-    `${option}: "${name}" is not an ingredient that is known`,
+    `--${option}: "${name}" is not an ingredient that is known`,
     near === '' ? 'neckring ingredient WORDS finds the names' : `did you mean ${near}?`,
   );
 }

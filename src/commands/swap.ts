@@ -14,7 +14,7 @@ import { renameItem, setItemAmount } from '../ledger/edit-item.ts';
 import { problemAt } from '../ledger/places.ts';
 import { resolveStages } from '../ledger/resolve.ts';
 import { fail, ProblemError } from '../problem.ts';
-import { neededOption } from './batch-options.ts';
+import { neededOption, refuseWithdrawn } from './batch-options.ts';
 import { type Call, type Outcome, optionValue } from './command.ts';
 import { changedLines, landHere, textNow } from './land-text.ts';
 import { bookOf } from './ledger-book.ts';
@@ -37,6 +37,7 @@ export async function runSwap(call: Call, io: Io): Promise<Outcome> {
   const design = await openDesign(here, io, call.words[0] ?? '');
   const out = named('out', call, book);
   const into = named('in', call, book);
+  refuseWithdrawn('in', into);
   if (out.name === into.name)
     fail('same-ingredient', `--out and --in are both ${out.name}`, 'name another one to come in');
   const equal = typedEqual(call) ?? usualEqual(out, into);

@@ -61,6 +61,31 @@ describe('dilute', () => {
     expect(rows(record(JSON.parse(out))['cautions'])[0]).toMatchObject({ code: 'past-keep' });
   });
 
+  it('says what it took for granted: bottles of 100 mL, a batch as dense as water', async () => {
+    const { out } = await neckring(['dilute', ...quick]);
+    expect(out).toContain('no vessel is listed: bottles of 100 mL are taken to be there');
+    expect(out).not.toContain('1 g/mL');
+    const litres = await neckring(['dilute', ...quick.slice(0, 6), '20 L', ...quick.slice(8)]);
+    expect(litres.out).toContain('20 L are taken for 20 kg, at 1 g/mL');
+    const told = [...quick.slice(0, 6), '20 L', '--density', '1.04 g/mL', ...quick.slice(8), '--vessel'];
+    const { out: nothing } = await neckring(['dilute', ...told, '100 mL']);
+    expect(nothing).not.toContain('taken');
+  });
+
+  it('takes little of anything neat, potent or not', async () => {
+    const words = ['--of', 'vanillin', '--to', '1 ppb', '--in', '20 kg', '--balance', '0.01 g up to 600 g'];
+    const [first] = rows((await found(['dilute', ...words, '--vessel', '10 L']))['steps']);
+    // 0.5 g is the least that 0.01 g weighs within 1 %.
+    expect(leafValue(first?.['takeMass'])).toBe(0.5);
+  });
+
+  it('names what was withdrawn from food and dilutes none of it', async () => {
+    const words = ['--of', 'safrole', '--to', '1 ppb', '--in', '20 kg', '--balance', '0.01 g'];
+    const { code, out, err } = await neckring(['dilute', ...words]);
+    // 21 CFR 189.180.
+    expect([code, out, err]).toEqual([2, '', expect.stringContaining('no dose is given')]);
+  });
+
   it('keeps to 80 columns', async () => {
     const { out, err } = await neckring(['dilute', ...quick, '--explain']);
     expect(err).toBe('');
@@ -149,6 +174,12 @@ describe('dilute --check', () => {
     expect(ran.out).toContain('the 0.5 ppb that is wanted');
   });
 
+  it('shows a mass as it was typed, finer than the balance', async () => {
+    const { out } = await neckring(['dilute', '--check', '0.004 g in 10 g', '--balance', '0.01 g']);
+    expect(out).toContain('0.004 g');
+    expect(out).toContain('9.996 g');
+  });
+
   it('exits 0 where all is in order', async () => {
     const ran = await neckring([
       ...['dilute', '--check', '1 g in 100 g; 1 g in 100 g; 1 g in 1 kg', '--to', '100 ppb'],
@@ -220,6 +251,16 @@ describe('stocks', () => {
     expect(leafValue(rows(weak?.['contains'])[0]?.['massFraction'])).toBeCloseTo(4e-8, 15);
   });
 
+  it('goes by plain names: no short word of a carrier, no formula of an aroma', async () => {
+    const folder = await exampleLedger();
+    await neckring(['stocks', 'new', 'weak', '--from', '2 g cassis stock in 100 g', '--in', 'water'], {
+      folder,
+    });
+    expect(await readIn(folder, 'ingredients.yaml')).toContain(
+      '      cassis thiol: 40 ppb\n      propylene glycol: 1.999996 %\n      water: rest\n',
+    );
+  });
+
   it('makes a block of an empty book', async () => {
     const folder = await ledgerOf({ 'ingredients.yaml': 'ingredients: {}\n' });
     await neckring(
@@ -237,6 +278,7 @@ describe('stocks', () => {
     [['new', 'x', '--contains', '1 ppm cassis tiol', '--in', 'water'], 'did you mean cassis thiol'],
     [['new', 'x', '--contains', '1 ppm cassis thiol'], '--in is needed'],
     [['new', 'x', '--in', 'water'], 'nothing is said of what it contains'],
+    [['new', 'x', '--contains', '1 ppm safrole', '--in', 'water'], 'no dose is given'],
     [['new', 'x', '--contains', '120 % cassis thiol', '--in', 'water'], 'come to 120 %'],
     [['old'], 'more than stocks takes'],
   ])('refuses %j and writes nothing', async (words, message) => {

@@ -52,6 +52,19 @@ describe('swap', () => {
     expect(leafValue(ph?.['after'])).toBeGreaterThan(leafValue(ph?.['before']) + 0.02);
   });
 
+  it('names what was withdrawn from food and doses none of it', async () => {
+    const { code, out, err } = await run(
+      'orange cardamom',
+      '--out',
+      'polysorbate 80',
+      '--in',
+      'brominated vegetable oil',
+    );
+    expect([code, out]).toEqual([2, '']);
+    // 89 FR 55040, 3 July 2024.
+    expect(err).toMatch(/US FDA withdrew .*89 FR 55040[\s\S]*no dose is given/);
+  });
+
   it('drops become grams, and an emulsifier changes the HLB', async () => {
     const drops = await run('17', '--out', 'cassis stock', '--in', 'propylene glycol');
     expect(drops.out).toContain('propylene glycol: 0.252 g');

@@ -14,8 +14,8 @@ export interface ChainSource {
   readonly strength: number;
   /** What is left of it; no end where it is not known. */
   readonly leftGrams?: number | undefined;
-  /** Neat and potent: handled once and small, so the least handy mass of it is taken. */
-  readonly isPotent?: boolean | undefined;
+  /** Neat: handled once and small, so the least handy mass of it is taken. */
+  readonly isNeat?: boolean | undefined;
   /** Relative standard uncertainty of the strength itself; 0 where nothing is known of it. */
   readonly relativeUncertainty?: number | undefined;
 }

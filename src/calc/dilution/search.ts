@@ -185,11 +185,11 @@ export function stepsFrom(
     ({ take, dilution }) =>
       take.massGrams <= label.thereGrams * (1 + 1e-9) && label.strength / dilution > wanted.target,
   );
-  const isNeat = label.source.isPotent === true && label.stocks.length === 0;
+  const isNeat = label.source.isNeat === true && label.stocks.length === 0;
   return (isNeat ? leastTakes(wanted, label, possible) : possible).map((shape) => after(label, shape));
 }
 
-/** Of a neat potent compound only the least handy mass that is enough. */
+/** Of a neat compound only the least handy mass that is enough. */
 function leastTakes(
   { target, finalMassGrams }: ChainWanted,
   { strength }: Label,

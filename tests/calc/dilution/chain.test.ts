@@ -6,7 +6,7 @@ import {
   planChain,
 } from '../../../src/calc/dilution/chain.ts';
 
-const neat = { name: 'cassis thiol', strength: 1, isPotent: true };
+const neat = { name: 'cassis thiol', strength: 1, isNeat: true };
 
 const bench = (changes: Partial<ChainBench> = {}): ChainBench => ({
   scales: [{ divisionGrams: 0.01, limitGrams: 600 }],
@@ -122,7 +122,7 @@ function exhaustive(from: ChainWanted, most: number): readonly Candidate[] {
     }
   };
   for (const source of from.sources)
-    goOn(source.strength, source.leftGrams ?? Number.POSITIVE_INFINITY, 0, 0, 0, source.isPotent === true);
+    goOn(source.strength, source.leftGrams ?? Number.POSITIVE_INFINITY, 0, 0, 0, source.isNeat === true);
   return found;
 }
 

@@ -18,7 +18,7 @@ const bench = (division: number, weighing = 0.01): ChainBench => ({
 function chainOn(on: ChainBench): Chain {
   const chain = planChain({
     of: 'cassis thiol',
-    sources: [{ name: 'cassis thiol', strength: 1, isPotent: true }],
+    sources: [{ name: 'cassis thiol', strength: 1, isNeat: true }],
     target: 5e-10,
     finalMassGrams: 20_000,
     bench: on,
