@@ -13,7 +13,7 @@ import { counted, valueWords } from './series-words.ts';
 export function attention({ rungs }: NextAsked): readonly Problem[] {
   const counts = countRungs(rungs.rungs);
   return seriesNotes({ series: rungs, counts }).map((note) =>
-    note.code === 'all-held' || note.code === 'all-failed' ? { ...note, hint: 'make those below' } : note,
+    note.hint.startsWith('make next') ? { ...note, hint: 'make those below' } : note,
   );
 }
 

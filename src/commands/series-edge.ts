@@ -84,11 +84,11 @@ function breakPairs({ series, estimate }: EdgeOf): readonly Pair[] {
 function workingPairs(of: EdgeOf): readonly Pair[] {
   const { series, estimate, bench } = of;
   const [scale] = series.scales;
-  const { workingPoint, holdsNinetyFive, breakPoint } = estimate;
+  const { workingPoint, holdsNinetyFive, breakPoint, bracket } = estimate;
   if (workingPoint === null) return [];
   const why =
-    breakPoint === null
-      ? 'the highest that held'
+    breakPoint === null && isAt(workingPoint, bracket.lastHeld)
+      ? 'the last that held'
       : workingPoint === holdsNinetyFive
         ? 'back a little: holds with 95 % chance'
         : `back a little: the break less ${bench.margin.written}`;

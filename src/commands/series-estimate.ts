@@ -16,13 +16,17 @@ export function seriesPriors({ beakers, scales, making }: WithBeakers): LadderPr
   return priorsAround({ low: Math.min(...tried), high: Math.max(...tried) });
 }
 
-/** Too much oil breaks; of anything else the beakers tell. */
-export const failingSide = ({ beakers, scales }: Pick<SeriesRungs, 'beakers' | 'scales'>): FailingSide =>
-  scales[0]?.isOilRatio ? 'above' : likelyFailingSide(beakers);
+/** Too much oil breaks; of anything else the beakers tell, and what is usual while they don't. */
+export const failingSide = ({
+  beakers,
+  scales,
+  usualSide,
+}: Pick<SeriesRungs, 'beakers' | 'scales' | 'usualSide'>): FailingSide =>
+  scales[0]?.isOilRatio ? 'above' : likelyFailingSide(beakers, usualSide);
 
 /** Undefined where there is no edge to look for: nothing or two things varied, a window, no beaker. */
 export function seriesBreak(
-  rungs: Pick<SeriesRungs, 'beakers' | 'scales' | 'making' | 'shape'>,
+  rungs: Pick<SeriesRungs, 'beakers' | 'scales' | 'making' | 'shape' | 'usualSide'>,
   bench: BenchCard,
 ): BreakPoint | undefined {
   if (rungs.scales.length !== 1 || rungs.shape === 'window') return undefined;

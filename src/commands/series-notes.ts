@@ -74,39 +74,38 @@ function sideNotes({ series, counts }: NotesOf): readonly Problem[] {
     return [note('no-outcome', `no outcome yet: ${watched}`, hint)];
   }
   if (held > 0 && failed > 0) return [];
-  return [held > 0 ? allHeld(series) : allFailed(series)];
+  return [oneSided(series, counts, held > 0 ? 'held' : 'failed')];
 }
-
-const rungValues = ({ beakers }: SeriesRungs, outcome: 'held' | 'failed'): readonly number[] =>
-  beakers.filter((one) => one.outcome === outcome).map(({ ratio }) => ratio);
 
 /** How far beyond what was tried the next beakers go; a step that a break seldom lies beyond twice. */
 const [further, furthest] = [1.5, 2];
 
-function allHeld(series: SeriesRungs): Problem {
-  const [scale] = series.scales;
-  const most = Math.max(...rungValues(series, 'held'));
-  if (!scale?.isOilRatio)
-    return note('all-held', 'all held: no side has failed yet', 'go on in both directions until one fails');
-  const message = `all held, up to ${valueWords(scale, most)}: the break lies above`;
-  return note(
-    'all-held',
-    message,
-    `make next: ${valuesList(scale, [most * further, most * furthest])}; ${planned(series)}`,
+/** Which side is missing, and what to make there; of what is still watched on that side, to look on first. */
+function oneSided(series: SeriesRungs, { watching }: SeriesCounts, seen: 'held' | 'failed'): Problem {
+  const { usualSide, beakers, scales } = series;
+  const [scale] = scales;
+  const code = `all-${seen}`;
+  const [said, missing] = seen === 'held' ? ['all held', 'failed'] : ['all failed', 'held'];
+  const so = watching > 0 ? `${said} so far` : said;
+  if (series.shape === 'window' || scales.length > 1 || usualSide === undefined) {
+    const hint = `go on in both directions until one ${seen === 'held' ? 'fails' : 'holds'}`;
+    return note(code, `${so}: no side has ${missing} yet`, hint);
+  }
+  const goesUp = (usualSide === 'above') === (seen === 'held');
+  const values = beakers.filter(({ outcome }) => outcome === seen).map(({ ratio }) => ratio);
+  const last = goesUp ? Math.max(...values) : Math.min(...values);
+  const message = `${so}, ${goesUp ? 'up' : 'down'} to ${valueWords(scale, last)}: the break lies ${goesUp ? 'above' : 'below'}`;
+  const between = beakers.filter(({ outcome, ratio }) => outcome === 'watching' && ratio > last === goesUp);
+  if (between.length > 0) {
+    const watched = `${counted(between.length, 'beaker')} there ${between.length === 1 ? 'is' : 'are'} still watched`;
+    return note(code, message, `look on: ${watched}; neckring due says when`);
+  }
+  const steps = goesUp ? [further, furthest] : [1 / furthest, 1 / further];
+  const make = valuesList(
+    scale,
+    steps.map((step) => last * step),
   );
-}
-
-function allFailed(series: SeriesRungs): Problem {
-  const [scale] = series.scales;
-  const least = Math.min(...rungValues(series, 'failed'));
-  if (!scale?.isOilRatio)
-    return note('all-failed', 'all failed: no side has held yet', 'go on in both directions until one holds');
-  const message = `all failed, down to ${valueWords(scale, least)}: the break lies below`;
-  return note(
-    'all-failed',
-    message,
-    `make next: ${valuesList(scale, [least / furthest, least / further])}; ${planned(series)}`,
-  );
+  return note(code, message, `make next: ${make}; ${planned(series)}`);
 }
 
 const planned = ({ series }: SeriesRungs): string => `neckring next "${visible(series.name)}" plans them`;
@@ -141,10 +140,13 @@ function besideNotes({ series, control, blank, leftOut }: SeriesRungs): readonly
   ];
 }
 
-const leftOutNotes = ({ leftOut }: SeriesRungs): readonly Problem[] =>
-  leftOut.length === 0
-    ? []
-    : [note('left-out', `left out: ${leftOut.map(visible).join(', ')}`, 'neckring check says why')];
+/** Each with the first thing that is wrong in its file; the others are among the problems. */
+const leftOutNotes = ({ leftOut, problems }: SeriesRungs): readonly Problem[] =>
+  leftOut.map((file) => {
+    const first = problems.find((one) => one.severity === 'error' && one.place?.file === file);
+    const why = first === undefined ? '' : `: ${first.message}`;
+    return note('left-out', `left out: ${visible(file)}${why}`, first?.hint ?? 'neckring check says why');
+  });
 
 function failedOf(standing: Standing | undefined): readonly string[] {
   const { judged, trial } = standing ?? {};

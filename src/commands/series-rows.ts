@@ -122,7 +122,7 @@ function lateNotes({ trial, judged }: Rung): readonly string[] {
 }
 
 function otherNotes({ trial, judged, others }: Rung): readonly string[] {
-  if (!judged) return [];
+  if (!judged || judged.outcome.outcome === 'failed') return [];
   return others.flatMap(({ sample, outcome }) => {
     if (outcome.outcome !== 'failed') return [];
     const words = outcomeWords({ card: trial, sample, outcome });

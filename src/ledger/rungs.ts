@@ -2,6 +2,7 @@
 
 import type { Book } from '../calc/book.ts';
 import type { Beaker } from '../calc/ladder/beaker.ts';
+import type { FailingSide } from '../calc/ladder/direction.ts';
 import type { Making } from '../calc/ladder/priors.ts';
 import { type Difference, differences } from '../calc/rungs-alike.ts';
 import type { Problem } from '../problem.ts';
@@ -22,6 +23,7 @@ import {
   isHomogenised,
   namedByBook,
   readVaried,
+  usualFailingSide,
   type Varied,
   type VariedFigure,
   variedIn,
@@ -42,6 +44,8 @@ export interface SeriesRungs {
   readonly scales: readonly Scale[];
   readonly shape: 'edge' | 'window';
   readonly making: Making;
+  /** On which side beakers fail, by what is varied; undefined where that is not known. */
+  readonly usualSide: FailingSide | undefined;
   /** By what is varied, going up; the blank is not among them, the control is where it belongs to the series. */
   readonly rungs: readonly Rung[];
   readonly control: Standing | undefined;
@@ -84,6 +88,7 @@ export function seriesRungs(from: RungsFrom): SeriesRungs {
     scales: scales.map(({ scale }) => scale),
     shape: shapeOf(series, varied, book),
     making: makingOf(rungs),
+    usualSide: varied[0] && usualFailingSide(varied[0], (name) => book.find(name)?.record.role),
     rungs,
     control: rungs.find(({ isControl }) => isControl) ?? control,
     blank,

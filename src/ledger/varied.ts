@@ -1,6 +1,7 @@
 /** What a series varies, as it is typed under `varies`, and what it comes to in one trial. */
 
 import type { Book, BookEntry } from '../calc/book.ts';
+import type { FailingSide } from '../calc/ladder/direction.ts';
 import { meetingStage } from '../calc/mixture/meeting-stage.ts';
 import type { Mixture, ResolvedItem, ResolvedStage } from '../calc/mixture/picture.ts';
 import type { Quantity } from '../calc/quantity.ts';
@@ -82,6 +83,27 @@ export function hasOptimum(varied: Varied, roleOf: (name: string) => Role | unde
   if (varied.kind !== 'amount') return false;
   const role = roleWord(varied.of) ?? roleOf(varied.of);
   return role === 'carrier' || role === 'antifoam';
+}
+
+/**
+ * On which side beakers fail, as far as the trade knows: too much oil breaks, too little emulsifier or carrier does.
+ * Of a ratio what stands above the line tells, and what stands below it the other way round.
+ */
+export function usualFailingSide(
+  varied: Varied,
+  roleOf: (name: string) => Role | undefined,
+): FailingSide | undefined {
+  const sideOf = (name: string): FailingSide | undefined => sideOfRole(roleWord(name) ?? roleOf(name));
+  if (varied.kind === 'amount') return sideOf(varied.of);
+  if (varied.kind === 'stirring') return 'below';
+  if (varied.kind !== 'ratio') return undefined;
+  const under = sideOf(varied.under);
+  return sideOf(varied.over) ?? (under && (under === 'above' ? 'below' : 'above'));
+}
+
+function sideOfRole(role: Role | undefined): FailingSide | undefined {
+  if (role === 'oil') return 'above';
+  return role === 'emulsifier' || role === 'carrier' ? 'below' : undefined;
 }
 
 const roleWord = (text: string): Role | undefined => roles.find((role) => role === normaliseName(text));

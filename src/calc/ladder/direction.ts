@@ -16,15 +16,18 @@ export const turnedPriors = (priors: LadderPriors, failing: FailingSide): Ladder
 /**
  * On which side the beakers seem to fail.
  *
- * Formula   below, where the failed stand lower than the held in the mean of the logarithm; else above
- * Input     beakers
+ * Formula   below, where the failed stand lower than the held in the mean of the logarithm; above, where they stand
+ *           higher; what is usual, where there are not both
+ * Input     beakers; the side that is usual, above unless told
  * Output    above or below
  * Example   likelyFailingSide([{ ratio: 1, outcome: 'failed', day: '1' }, { ratio: 2, outcome: 'held', day: '1' }]) -> below
  */
-export function likelyFailingSide(beakers: readonly Beaker[]): FailingSide {
+export function likelyFailingSide(beakers: readonly Beaker[], usual: FailingSide = 'above'): FailingSide {
   const meanOf = (outcome: Beaker['outcome']): number => {
     const logs = beakers.filter((beaker) => beaker.outcome === outcome).map(({ ratio }) => Math.log(ratio));
     return logs.reduce((sum, log) => sum + log, 0) / logs.length;
   };
-  return meanOf('failed') < meanOf('held') ? 'below' : 'above';
+  const apart = meanOf('failed') - meanOf('held');
+  if (Number.isNaN(apart) || apart === 0) return usual;
+  return apart < 0 ? 'below' : 'above';
 }
