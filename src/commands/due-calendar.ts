@@ -5,7 +5,7 @@ import type { Io } from '../io.ts';
 import { type CalendarEvent, calendarMark, calendarText } from '../output/calendar.ts';
 import { normaliseName } from '../reference/name.ts';
 import type { PlannedLook } from './due-samples.ts';
-import { lookWords, nameOf, quoted, sampleOf, subjectOf } from './due-words.ts';
+import { batchLine, lookWords, nameOf, quoted, sampleOf, subjectOf } from './due-words.ts';
 import { writeOut } from './write-out.ts';
 
 const minutesOfLook = 10;
@@ -35,7 +35,7 @@ function eventOf(look: PlannedLook, bench: string | undefined): CalendarEvent {
   const command =
     card.kind === 'trial'
       ? `neckring look ${card.number} LOOK${card.samples.length > 1 ? ` --sample ${quoted(sample.name)}` : ''}`
-      : `write it into ${card.file}`;
+      : batchLine(card, sample);
   const place = [subjectOf(watched), sample.in, sample.at && `at ${sample.at.written}`]
     .filter(Boolean)
     .join(', ');

@@ -1,7 +1,7 @@
 /** Looks that are due, in words: which glass, which look, and nothing of what is in it. */
 
 import { trimmedNumber } from '../calc/number-text.ts';
-import { looks } from '../ledger/cards.ts';
+import { type BatchCard, looks, type SampleCard } from '../ledger/cards.ts';
 import { isSameName } from '../ledger/stage-name.ts';
 import type { TimeZone } from '../ledger/times.ts';
 import { writtenTime } from '../ledger/typed-time.ts';
@@ -92,7 +92,7 @@ function shortened(text: string, cells: number): string {
   return `${kept.join('').trimEnd()}...`;
 }
 
-/** What to type, for trials with one sample at once, for others sample by sample; batches by their files. */
+/** What to type, for trials with one sample at once, for others sample by sample; each batch by itself. */
 export function typeLines(due: readonly PlannedLook[]): readonly string[] {
   const trials = due.flatMap(({ watched: { card, sample } }) =>
     card.kind === 'trial' ? [{ card, sample }] : [],
@@ -103,12 +103,21 @@ export function typeLines(due: readonly PlannedLook[]): readonly string[] {
     const key = [...named.keys()].find((name) => isSameName(name, sample.name)) ?? sample.name;
     named.set(key, [...(named.get(key) ?? []), card.number]);
   }
-  const files = due.flatMap(({ watched: { card } }) => (card.kind === 'batch' ? [card.file] : []));
+  const batches = due.flatMap(({ watched: { card, sample } }) =>
+    card.kind === 'batch' ? [batchLine(card, sample)] : [],
+  );
   return [
     ...(alone.length > 0 ? [`neckring look ${ranges(alone)} LOOK`] : []),
     ...[...named].map(([name, numbers]) => `neckring look ${ranges(numbers)} LOOK --sample ${quoted(name)}`),
-    ...[...new Set(files)].map((file) => `a batch: under observations in ${visible(file)}`),
+    ...new Set(batches),
   ];
+}
+
+/** By its name; by its file where the name could be the number of a trial, or an option. */
+export function batchLine({ name, file, samples }: BatchCard, sample: SampleCard): string {
+  const isOther = /^(?:-|\d+(?:[-,]\d+)*$)/u.test(name) && !/^\d{4}-\d{2}-\d{2}/u.test(name);
+  const which = samples.length > 1 ? ` --sample ${quoted(sample.name)}` : '';
+  return `neckring look ${quoted(isOther ? file : name)} LOOK${which}`;
 }
 
 export const lookList = `LOOK is what you see: ${looks.join(', ')}. On a terminal neckring look alone asks for one after the other, shuffled.`;
@@ -132,6 +141,6 @@ export function ranges(numbers: readonly number[]): string {
 /** A word as a shell takes it, whatever stands in it. */
 export function quoted(text: string): string {
   const shown = visible(text);
-  if (/^[\p{L}\p{N}_.-]+$/u.test(shown)) return shown;
+  if (/^[\p{L}\p{N}_./-]+$/u.test(shown)) return shown;
   return /^[\p{L}\p{N} _.,()-]+$/u.test(shown) ? `"${shown}"` : `'${shown.replaceAll("'", `'\\''`)}'`;
 }

@@ -89,9 +89,28 @@ describe('what is due', () => {
     const folder = await ledgerOf({ 'batches/orange-3.yaml': batch });
     const { out } = await neckring(['due'], { folder, now });
     expect(out).toMatch(/batch orange 3 {2}retained \(6\) .*day 30 +4 d/);
-    expect(out).toContain('batches/orange-3.yaml');
+    expect(out).toContain('\n  neckring look "orange 3" LOOK\n');
     const [first] = rows((await found(['due'], { folder, now }))['due']);
     expect(first).toMatchObject({ kind: 'batch', batch: 'orange 3', count: { value: 6, unit: '' } });
+    const looked = await neckring(['look', 'orange 3', 'clear'], { folder, now });
+    expect(looked.code).toBe(0);
+    const after = await neckring(['due'], { folder, now });
+    expect(after.out).toContain('Nothing is due.');
+  });
+
+  it('a batch whose name reads as a trial is named by its file, one with several samples sample by sample', async () => {
+    const batch = (name: string, samples: string) =>
+      `batch: ${name}\nmade: 2026-01-30T09:00+00:00\nstages:\n  drink:\n    - water: to 20 L\nsamples:\n${samples}`;
+    const sample = (name: string) => `  ${name}:\n    of: drink\n    looks:\n      - 30 d\n`;
+    const folder = await ledgerOf({
+      'batches/one.yaml': batch('12', sample('cold')),
+      'batches/two.yaml': batch('2026-01-30-1', sample('cold') + sample('warm')),
+    });
+    const { out } = await neckring(['due'], { folder, now });
+    expect(out).toContain(`neckring look batches/one.yaml LOOK\n`);
+    expect(out).toContain('neckring look 2026-01-30-1 LOOK --sample warm\n');
+    const looked = await neckring(['look', 'batches/one.yaml', 'clear'], { folder, now });
+    expect(looked.code).toBe(0);
   });
 
   it('nothing due: when the next is, or that nothing is watched', async () => {
