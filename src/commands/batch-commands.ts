@@ -1,6 +1,6 @@
 /** The words of the commands from beaker to batch; what they do is loaded with the ledger. */
 
-import { type CommandSpec, dryRunOption, explainOption, jsonOption } from './command.ts';
+import { type CommandSpec, dryRunOption, explainOption, jsonOption, yesOption } from './command.ts';
 import { observationOptions } from './observation-options.ts';
 import { stockCommands } from './stock-commands.ts';
 
@@ -40,6 +40,11 @@ export const batchCommands: readonly CommandSpec[] = [
         help: 'what was reckoned to stay in the vessels',
         isAmount: true,
       },
+      {
+        name: 'strength',
+        placeholder: 'TIMES',
+        help: 'as for scale, where the syrup was made stronger',
+      },
       { name: 'name', placeholder: 'NAME', help: 'its number; the day and a count if left out' },
       { name: 'made', placeholder: 'TIME', help: '09:10, "yesterday 18:00" or a full time; now if left out' },
       {
@@ -54,6 +59,7 @@ export const batchCommands: readonly CommandSpec[] = [
       { name: 'title', placeholder: 'TEXT', help: 'what it is' },
       { name: 'readings', help: 'the figures are running readings on one tare' },
       ...observationOptions.filter(({ name }) => batchReadings.includes(name)),
+      yesOption,
       dryRunOption,
       jsonOption,
     ],

@@ -1,6 +1,7 @@
 /** The plan of a batch as the lines of its file: what is made as masses, what is only told as in the design. */
 
 import { answered } from '../calc/answered.ts';
+import { massOf } from '../calc/scaling/batch-stages.ts';
 import { scaleStages } from '../calc/scaling/scale-stages.ts';
 import { parseTarget } from '../calc/scaling/target.ts';
 import { asShown, balanceFor } from '../calc/weighing/balance.ts';
@@ -35,10 +36,16 @@ export async function batchPlanText(
   }: { readonly here: DesignInput[0]; readonly design: OpenedDesign; readonly book: DesignInput[2]['book'] },
 ): Promise<BatchPlanText> {
   const typed = optionValue(call, 'to');
-  if (typed === undefined) return asWritten(design);
-  const { stages, mixture } = await batchDesign(here, design, {
+  if (typed === undefined) return asWritten(call, design);
+  const strength = call.values['strength'];
+  const request = scaleRequest({
+    ...call,
+    values: { to: [typed], ...(strength ? { strength } : {}) },
+    flags: new Set(),
+  });
+  const { stages, mixture, stronger } = await batchDesign(here, design, {
     book,
-    request: scaleRequest({ ...call, values: { to: [typed] }, flags: new Set() }),
+    request,
   });
   const target = parseTarget(typed);
   if (!target.ok) return fail(target.fault.code, `--to: ${target.fault.message}`, target.fault.hint);
@@ -52,14 +59,20 @@ export async function batchPlanText(
         made.get(name)?.items.map(({ item, exactGrams }) => ({
           name: item.name,
           amount: `${massOn(here.bench, exactGrams)} g`,
-        })) ?? items.map((item) => ({ name: item.name, amount: item.about.typed })),
+        })) ??
+        items.map((item) => ({
+          name: item.name,
+          amount: stronger ? `${Number(massOf(item).toPrecision(6))} g` : item.about.typed,
+        })),
     })),
     made: [...made.keys()],
     tank: scaled.target.stage.name,
   };
 }
 
-function asWritten({ card }: OpenedDesign): BatchPlanText {
+function asWritten(call: Call, { card }: OpenedDesign): BatchPlanText {
+  if (call.values['strength'])
+    return fail('missing', '--strength needs --to', 'say how much was made: --to "20 L syrup"');
   const stages = card.stages.map(({ name, items }) => ({
     name,
     items: items.map((item) => ({ name: item.name, amount: item.amount.written })),

@@ -1,7 +1,9 @@
 /** Filing a batch: its plan, what was weighed and read, what is kept back, and what the drink came to. */
 
+import { caffeineGate } from '../calc/slip-guard/caffeine.ts';
 import type { Io } from '../io.ts';
 import { type BatchSampleText, type BatchText, batchText, retainedLooks } from '../ledger/batch-text.ts';
+import { servingOf } from '../ledger/check-slips.ts';
 import { nodeDisk } from '../ledger/disk.ts';
 import { edit } from '../ledger/edit.ts';
 import { addItemFact } from '../ledger/edit-item.ts';
@@ -19,6 +21,7 @@ import { quantityOption, someOption } from './batch-options.ts';
 import { type BatchPlanText, batchPlanText } from './batch-plan-text.ts';
 import { type BatchReport, batchReportOf, reportBlocks, reportJson } from './batch-report.ts';
 import { weighedInto } from './batch-weighed.ts';
+import { askAboutCaffeine } from './caffeine-gate.ts';
 import { withArithmetic } from './calculate.ts';
 import { type Call, type Outcome, optionValue } from './command.ts';
 import { landHere } from './land-text.ts';
@@ -57,6 +60,8 @@ export async function runBatchRecord(call: Call, io: Io): Promise<Outcome> {
     return edited.text;
   }, draft);
   const report = await batchReportOf(here, read(text), { book, design });
+  const { mixture } = report;
+  await askAboutCaffeine(call, io, caffeineGate(mixture, servingOf(design.card, mixture)));
   const isDry = call.flags.has('dry-run');
   if (!isDry)
     await landHere(here.root, call, io, async () => {

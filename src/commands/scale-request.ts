@@ -5,6 +5,7 @@ import { parseQuantity } from '../calc/parse-quantity.ts';
 import type { Quantity } from '../calc/quantity.ts';
 import { type BatchTarget, parseTarget } from '../calc/scaling/target.ts';
 import { volumesOf } from '../ledger/drink-conditions.ts';
+import { isSameName } from '../ledger/stage-name.ts';
 import { fail } from '../problem.ts';
 import { optionQuantity, quantityOption, someOption } from './batch-options.ts';
 import { type Call, optionValue } from './command.ts';
@@ -33,9 +34,16 @@ export function scaleRequest(call: Call): ScaleRequest {
   const bottle = someOption(call, 'bottle', ['volume']);
   if (keg && bottle)
     fail('given-twice', 'both --keg and --bottle are given', 'give the one that the drink goes into');
+  const target = targetOf(call, keg);
+  if (keg && target && target.count === undefined && !isOfDrink(target))
+    fail(
+      'given-twice',
+      `a keg is filled with the drink, and --to asks for ${target.stage}`,
+      'give --keg alone, or how much drink: --to "57 L drink"',
+    );
   const loss = quantityOption(call, 'loss', ['share']);
   return {
-    target: targetOf(call, keg),
+    target,
     loss: loss?.inner ?? 0,
     isFilled: keg !== undefined || call.flags.has('fill'),
     isKeg: keg !== undefined,
@@ -46,6 +54,8 @@ export function scaleRequest(call: Call): ScaleRequest {
     vessels: (call.values['vessel'] ?? []).map((typed) => optionQuantity('vessel', typed, ['volume'])),
   };
 }
+
+const isOfDrink = ({ stage }: BatchTarget): boolean => stage === undefined || isSameName(stage, 'drink');
 
 function targetOf(call: Call, keg: Quantity | undefined): BatchTarget | undefined {
   const typed = optionValue(call, 'to');

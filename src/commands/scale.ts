@@ -34,7 +34,7 @@ export const runScale = atRevision(async (call, io, here) => {
   notes.push(
     sheets.length === 0
       ? '--sheet FILE.html writes this as a sheet to print'
-      : `when it is made: neckring batch record "${titleOf(report).replace(/^trial /u, '')}" --to "${madeFor(report)}"${request.loss > 0 ? ` --loss ${percent(request.loss, 4)}` : ''} --name ${batch}`,
+      : `when it is made: neckring batch record "${titleOf(report).replace(/^trial /u, '')}" --to "${madeFor(report)}"${request.loss > 0 ? ` --loss ${percent(request.loss, 4)}` : ''}${request.strength === undefined ? '' : ` --strength ${request.strength}`} --name ${batch}`,
   );
   return {
     exitCode: 0,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { exampleLedger, found, leafValue, neckring, readIn, record, rows } from './neckring.ts';
+import { exampleLedger, found, leafValue, neckring, readIn, record, rows, writeIn } from './neckring.ts';
 
 const syrup = ['batch', 'record', 'orange cardamom', '--to', '20 L syrup'];
 const name = '2026-03-12-1';
@@ -202,5 +202,44 @@ describe('correct', () => {
     const ran = await neckring(['correct', ...words], { folder: await exampleLedger() });
     expect([ran.code, ran.out]).toEqual([2, '']);
     expect(ran.err).toContain(message);
+  });
+});
+
+describe('a batch of a stronger syrup', () => {
+  it('law: holds as much of everything in 1/1.2 of the syrup, and makes the same drink', async () => {
+    const folder = await exampleLedger();
+    const plain = await found(['drink', 'orange cardamom'], { folder });
+    const sheet = ['scale', 'orange cardamom', '--to', '20 L syrup', '--strength', '1.2'];
+    expect((await neckring([...sheet, '--sheet', 'sheet.md'], { folder })).err).toContain(
+      `--to "20 L syrup" --strength 1.2 --name ${name}`,
+    );
+    const strong = await found([...syrup, '--strength', '1.2'], { folder });
+    // 475 g of sucrose a litre: 9500 g x 1.2.
+    expect(await readIn(folder, file)).toContain('    - sucrose: 11400 g\n');
+    for (const key of ['brix', 'titratableAsCitric'])
+      expect(leafValue(record(strong['drink'])[key]) / leafValue(plain[key])).toBeCloseTo(1, 4);
+  });
+
+  it('needs its size', async () => {
+    const folder = await exampleLedger();
+    const ran = await neckring(['batch', 'record', 'orange cardamom', '--strength', '1.2'], { folder });
+    expect([ran.code, ran.err]).toEqual([2, expect.stringContaining('--strength needs --to')]);
+  });
+});
+
+describe('a batch with more than 200 mg of caffeine a serving', () => {
+  it('is asked about before anything is written (EFSA 2015)', async () => {
+    const folder = await exampleLedger();
+    const formula = 'formulas/orange-cardamom.yaml';
+    const text = await readIn(folder, formula);
+    await writeIn(
+      folder,
+      formula,
+      text.replace('    - cassis stock', '    - caffeine: 1 g/L\n    - cassis stock'),
+    );
+    const ran = await neckring(syrup, { folder });
+    expect([ran.code, ran.err]).toEqual([2, expect.stringContaining('add --yes')]);
+    expect(rows((await found(['batch'], { folder }))['batches'])).toEqual([]);
+    expect((await neckring([...syrup, '--yes'], { folder })).code).toBe(0);
   });
 });

@@ -106,6 +106,11 @@ describe('scale', () => {
     expect(leafValue(rows(answer['stages']).at(-1)?.['volume'])).toBeCloseTo(19, 2);
   });
 
+  it('--keg is of the drink: not with a syrup', async () => {
+    const { code, err } = await run('scale', '17', '--keg', '19 L', '--to', '20 L syrup');
+    expect([code, err]).toEqual([2, expect.stringContaining('--to asks for syrup')]);
+  });
+
   it('--strength: another throw, the same drink, and what falls out at that strength', async () => {
     const { out } = await run('scale', 'orange cardamom', '--to', '10 L syrup', '--strength', '1.2');
     expect(out).toContain('a throw of 1+5; the drink stays the same');

@@ -95,7 +95,7 @@ export function carbonationAtVolumes(given: {
   if (!(volumes >= 0) || excess(highest) < 0) {
     return refused(
       'outside-range',
-      `${volumes} volumes of CO2 are not reached between 0 and 30 bar`,
+      `${Number(volumes.toPrecision(4))} volumes of CO2 are not reached between 0 and 30 bar`,
       'give the volumes that the drink is to hold, such as 3.5',
     );
   }
