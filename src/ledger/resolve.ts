@@ -6,7 +6,7 @@ import { resolveMixture } from '../calc/mixture/resolve-mixture.ts';
 import { normaliseName } from '../reference/name.ts';
 import { benchDefaults } from './bench-defaults.ts';
 import type { BenchCard, ItemCard, Moment, StageCard, TrialCard } from './cards.ts';
-import { unknownIngredient } from './ingredient-finding.ts';
+import { meterStandard, unknownIngredient } from './ingredient-finding.ts';
 import type { Finding } from './places.ts';
 import { isPlainlySolvable } from './plainly-solvable.ts';
 import { otherStageOf } from './stage-name.ts';
@@ -145,6 +145,11 @@ function sourceOf(item: ItemCard, around: Surroundings): ItemSource | undefined 
     return fault ? undefined : { kind: 'stage', stage: of.stages[place]?.name ?? item.name };
   }
   const entry = sources.book.find(item.name);
+  const standard = meterStandard(item.name, [entry?.name ?? '', ...(entry?.like ?? [])]);
+  if (standard) {
+    report({ finding: standard, span: item.nameSpan });
+    return undefined;
+  }
   if (entry) return { kind: 'ingredient', entry };
   const other = otherStageOf(item.name);
   if (other) return otherTrial(item, other, around);

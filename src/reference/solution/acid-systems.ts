@@ -6,7 +6,7 @@ import type { AcidName } from './acid-constants.ts';
 import { acidSubstances } from './acid-substances.ts';
 import type { IonName } from './ions.ts';
 import { saltSubstances } from './salt-substances.ts';
-import { standardSubstances } from './standard-substances.ts';
+import { standardAliases, standardSubstances } from './standard-substances.ts';
 
 export interface AcidSubstance {
   readonly formula: string;
@@ -64,7 +64,5 @@ export const acidSubstanceAliases: Readonly<Record<string, string>> = {
   co2: 'carbon dioxide',
   salt: 'sodium chloride',
   'table salt': 'sodium chloride',
-  'potassium tetroxalate': 'potassium tetroxalate dihydrate',
-  borax: 'borax decahydrate',
-  'sodium tetraborate decahydrate': 'borax decahydrate',
+  ...standardAliases,
 };

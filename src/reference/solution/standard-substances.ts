@@ -24,3 +24,14 @@ export const standardSubstances: AcidSubstances = {
   },
   'boric acid': { formula: 'H3BO3', acids: { boric: 1 }, ions: {}, standardOnly: true },
 };
+
+export const standardAliases: Readonly<Record<string, string>> = {
+  'potassium tetroxalate': 'potassium tetroxalate dihydrate',
+  borax: 'borax decahydrate',
+  'sodium tetraborate decahydrate': 'borax decahydrate',
+};
+
+const names = new Set([...Object.keys(standardSubstances), ...Object.keys(standardAliases)]);
+
+/** A substance that is known for setting a pH meter and is no food. */
+export const isMeterStandard = (name: string): boolean => names.has(name.toLowerCase());
