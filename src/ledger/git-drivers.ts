@@ -20,10 +20,13 @@ const start = ({ node, script }: Program): string => `${quoted(node)} ${quoted(s
 /** In the line of a merge driver git reads `%` as the beginning of a name of its own. */
 const withoutPercents = (line: string): string => line.replaceAll('%', '%%');
 
-/** Where we are gone or fail, the file is merged by its lines: git alone would leave ours without a mark in it. */
+/**
+ * Where we are gone or fail, the file is merged by its lines: git alone would leave ours without a mark in it. Node
+ * ends with 1 too when it does not find the script, so a conflict only counts where its marks are in the file.
+ */
 const mergeLine = (program: Program): string =>
   `${withoutPercents(start(program))} merge-driver --path=%P --marker-size=%L --ours=%X --theirs=%Y %O %A %B; ` +
-  'status=$?; test $status -gt 1 || exit $status; ' +
+  'status=$?; test $status -eq 0 && exit 0; test $status -eq 1 && grep -q "^<<<<" %A && exit 1; ' +
   'git merge-file --marker-size=%L -L ours -L base -L theirs %A %O %B && exit 0; test $? -lt 128 && exit 1; exit 129';
 
 /** Git adds the names of the files behind the line. Where we are gone, the plain lines are shown. */
