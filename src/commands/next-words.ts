@@ -23,7 +23,7 @@ interface NextShown extends NextAsked {
 }
 
 export const nextPage = (shown: NextShown): Page => {
-  const { rungs, notes, opened } = shown;
+  const { notes, opened } = shown;
   return [
     { kind: 'heading', text: `Next beakers of ${visible(opened.card.name)}` },
     ...(notes.length === 0
@@ -37,10 +37,7 @@ export const nextPage = (shown: NextShown): Page => {
           } as const,
         ]),
     { kind: 'text', text: knownWords(shown) },
-    {
-      kind: 'lines',
-      lines: shown.next.ratios.map((value) => `  ${visible(valueWords(rungs.scales[0], value))}`),
-    },
+    ...valueBlocks(shown),
     ...(shown.next.enough
       ? [
           {
@@ -54,6 +51,26 @@ export const nextPage = (shown: NextShown): Page => {
       : []),
   ];
 };
+
+const times = ['', '', ', twice', ', three times'];
+
+/** A value that is to be made more than once stands there once, and is said to be meant. */
+function valueBlocks({ rungs, next }: NextShown): Page {
+  const counts = new Map<string, number>();
+  for (const value of next.ratios) {
+    const words = valueWords(rungs.scales[0], value);
+    counts.set(words, (counts.get(words) ?? 0) + 1);
+  }
+  const lines = [...counts].map(
+    ([words, count]) => `  ${visible(words)}${times[count] ?? `, ${count} times`}`,
+  );
+  const repeats =
+    'These are repeats, and meant: two beakers alike at the break tell more than one further off.';
+  return [
+    { kind: 'lines', lines },
+    ...(counts.size < next.ratios.length ? [{ kind: 'text', text: repeats } as const] : []),
+  ];
+}
 
 function knownWords({ rungs, next, within, count }: NextShown): string {
   const { held, failed, watching } = countRungs(rungs.rungs);

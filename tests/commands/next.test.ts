@@ -2,6 +2,7 @@ import { readdir, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { exampleLedger, found, leafValue, neckring, readIn, rows, writeIn } from './neckring.ts';
+import { fortyBeakers, seriesLedger } from './series-ledger.ts';
 import { ledgerOf } from './small-ledger.ts';
 
 const now = '2026-03-20T12:00:00Z';
@@ -73,6 +74,19 @@ describe('next', () => {
         (await found(['next', 'orange ladder', '--within', within], { folder, now }))['expectedBeakersLeft'],
       );
     expect(await left('5 %')).toBeGreaterThan(await left('15 %'));
+  });
+
+  it('the same ratio more than once is said to be a repeat', async () => {
+    const folder = await seriesLedger(fortyBeakers);
+    const ran = await neckring(['next', 'ladder', '--beakers', '2', '--within', '1 %'], { folder, now });
+    const [one, other] = ratiosOf(
+      (await found(['next', 'ladder', '--beakers', '2', '--within', '1 %'], { folder, now }))['ratios'],
+    );
+    expect(one).toBe(other);
+    expect(ran.out).toMatch(/^ {2}1 part oil to [\d.]+ of emulsifier, 0\.3\d+, twice$/mu);
+    expect(ran.out.replace(/\s+/g, ' ')).toContain('These are repeats, and meant');
+    const apart = await neckring(['next', 'orange ladder'], { folder: await exampleLedger(), now });
+    expect(apart.out).not.toContain('repeats');
   });
 
   it('one-sided: says which side, what to make, and exits 1', async () => {
