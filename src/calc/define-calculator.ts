@@ -1,6 +1,6 @@
 /** Makes a calculator of its definition: reads the inputs, runs the arithmetic, puts the units on. */
 
-import { type Fault, fail, type Problem, ProblemError } from '../problem.ts';
+import { type Fault, fail, isProblemError, type Problem, ProblemError } from '../problem.ts';
 import type { Answer, Entry, Facts, Row } from './answer.ts';
 import {
   type Calculator,
@@ -14,7 +14,6 @@ import {
   type Reading,
   type Readings,
   type Taken,
-  type TrialPicture,
   type TypedInputs,
 } from './calculator.ts';
 import type { Field, FieldData } from './fields.ts';
@@ -55,7 +54,15 @@ export function defineCalculator<const F extends Fields>(definition: Definition<
     readings,
     examples: definition.examples,
     ...(definition.loads ? { loads: definition.loads } : {}),
-    answer: (inputs) => file(inputs, inputs.picture ? firstTaken(definition, inputs.picture) : undefined),
+    answer: (inputs) => {
+      if (!inputs.picture) return file(inputs, undefined);
+      const taken = definition.takes(inputs.picture);
+      const first = isList(taken) ? taken[0] : taken.beside;
+      if (first) return file(inputs, first);
+      return typedAlone(definition, isList(taken) ? undefined : taken.why, inputs, () =>
+        file(inputs, undefined),
+      );
+    },
     answerTrial: (picture, book) => {
       const taken = definition.takes(picture);
       if (!isList(taken)) return { why: taken.why };
@@ -68,16 +75,23 @@ function isList<F>(value: ReturnType<Definition<F>['takes']>): value is readonly
   return Array.isArray(value);
 }
 
-function firstTaken<F>(definition: Definition<F>, picture: TrialPicture): Taken<F> {
-  const taken = definition.takes(picture);
-  const first = isList(taken) ? taken[0] : taken.beside;
-  if (first) return first;
-  const why = isList(taken) ? '' : `: ${taken.why}`;
-  return fail(
-    'not-in-trial',
-    `${definition.name} finds nothing in the trial to work on${why}`,
-    'give the inputs as options',
-  );
+/** A trial that gives nothing: what is typed may be whole without it; else it is said what is missing, and why. */
+function typedAlone<F>(
+  { name }: Definition<F>,
+  why: string | undefined,
+  { typed }: TypedInputs,
+  answer: () => FiledAnswer,
+): FiledAnswer {
+  const nothing = `${name} finds nothing in the trial to work on${why === undefined ? '' : `: ${why}`}`;
+  if (Object.values(typed).every((texts) => texts.length === 0))
+    return fail('not-in-trial', nothing, 'give the inputs as options');
+  try {
+    return answer();
+  } catch (thrown) {
+    if (!isProblemError(thrown) || thrown.problems.some(({ code }) => code !== 'missing')) throw thrown;
+    const missing = thrown.problems.map(({ message }) => message).join(', ');
+    return fail('not-in-trial', nothing, `give the rest as options: ${missing}`);
+  }
 }
 
 /** The inputs of the trial without those in whose stead something is typed. */

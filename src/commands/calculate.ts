@@ -20,6 +20,8 @@ export async function runCalculator(calculator: Calculator, call: Call, io: Io):
   if (isRecorded && trial === undefined)
     fail('usage', '--record needs a trial to write into', 'add --trial N');
   const pictured = trial === undefined ? undefined : await picture(trial, io);
+  if (isRecorded && pictured?.picture.number === undefined)
+    fail('usage', `--record writes into a trial, and "${trial}" is a formula`, 'leave --record out');
   const stock = calculator.name === 'drops' ? await stockOf(call, io) : undefined;
   const typed = { ...(await emulsionOf(call, io)), ...typedInputs(calculator, call), ...stock?.typed };
   const inputs = { typed, book, ...(pictured ? { picture: pictured.picture } : {}) };

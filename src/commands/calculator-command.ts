@@ -38,7 +38,7 @@ export function calculatorCommand(calculator: Calculator): CommandSpec {
 
 function trialOptions(calculator: Calculator): readonly OptionSpec[] {
   return [
-    { name: 'trial', placeholder: 'TRIAL', help: 'take what is not typed from this trial' },
+    { name: 'trial', placeholder: 'TRIAL', help: 'take what is not typed from this trial, or formula' },
     ...(calculator.name === 'dose'
       ? [
           {

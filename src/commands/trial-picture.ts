@@ -4,13 +4,14 @@ import type { Book } from '../calc/book.ts';
 import type { TrialPicture } from '../calc/calculator.ts';
 import type { Io } from '../io.ts';
 import type { TrialCard } from '../ledger/cards.ts';
-import { pictureFacts } from '../ledger/picture-facts.ts';
+import { benchFacts, pictureFacts } from '../ledger/picture-facts.ts';
 import { problemAt } from '../ledger/places.ts';
 import { makeSources, resolveTrial } from '../ledger/resolve.ts';
 import { openTrialsUsedBy } from '../ledger/single-trial.ts';
 import { type Problem, ProblemError } from '../problem.ts';
 import { bookOf } from './ledger-book.ts';
-import { type Here, type OpenedTrial, openHere, openTrialNamed } from './open-ledger.ts';
+import { openDesign, resolveDesign } from './open-formula.ts';
+import { type Here, type OpenedTrial, openHere } from './open-ledger.ts';
 
 export interface Pictured {
   readonly picture: TrialPicture;
@@ -31,8 +32,12 @@ export async function pictureOf(here: Here, trial: OpenedTrial, book: Book): Pro
   };
 }
 
+/** Of a trial by its number or file, or of a formula by its name. */
 export async function openPicture(typed: string, io: Io): Promise<Pictured> {
   const here = await openHere(io);
-  const trial = await openTrialNamed(here, io, typed);
-  return pictureOf(here, trial, await bookOf(here));
+  const book = await bookOf(here);
+  const design = await openDesign(here, io, typed);
+  if (design.card.kind === 'trial') return pictureOf(here, { ...design, card: design.card }, book);
+  const { mixture, warnings } = await resolveDesign(here, { ...design, card: design.card }, book);
+  return { picture: { mixture, ...benchFacts(here.bench) }, warnings };
 }

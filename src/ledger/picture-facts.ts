@@ -8,11 +8,13 @@ export function pictureFacts(card: TrialCard, bench: BenchCard | undefined): Omi
     .filter(({ droplet }) => droplet && droplet.inner > 0)
     .sort((left, right) => left.at.epochMilliseconds - right.at.epochMilliseconds)
     .at(-1);
-  return {
-    number: card.number,
-    dropGrams: bench?.drop?.massGrams,
-    alkalinity: bench?.water.alkalinity,
-    droplet: measured?.droplet,
-    temperature: bench?.temperature,
-  };
+  return { ...benchFacts(bench), number: card.number, droplet: measured?.droplet };
 }
+
+/** What a formula has too. */
+export const benchFacts = (bench: BenchCard | undefined): Omit<TrialPicture, 'mixture'> => ({
+  number: undefined,
+  dropGrams: bench?.drop?.massGrams,
+  alkalinity: bench?.water.alkalinity,
+  temperature: bench?.temperature,
+});

@@ -246,7 +246,7 @@ describe('lasts', () => {
     expect(leafValue(stages[0]?.['rateRatio'])).toBeCloseTo(10 ** (2.38 - 1.87), 6);
     expect([record(stages[1]?.['halfLifeDays'])['value'], stages[1]?.['note']]).toEqual([
       null,
-      'too little acid to count',
+      expect.stringContaining('too little acid to count'),
     ]);
   });
 
@@ -302,7 +302,7 @@ describe('in a trial', () => {
     const answer = await found(['clarity', '--trial', '17', '--droplet', '25 nm'], { folder });
     expect(answer['look']).toBe('clear');
     const kept = await found(['lasts', 'ethyl butyrate', '--trial', '17'], { folder });
-    expect(rows(kept['stages']).map(({ stage }) => stage)).toEqual(['syrup']);
+    expect(rows(kept['stages']).map(({ stage }) => stage)).toEqual(['drink', 'syrup']);
     const recorded = await neckring(['ring', '--trial', '17', '--record'], { folder });
     expect([recorded.code, recorded.err.includes('wrote 1 result')]).toEqual([0, true]);
   });

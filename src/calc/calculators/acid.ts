@@ -71,8 +71,13 @@ export const acid = defineCalculator({
     const acids = drink.substances
       .filter((one) => one.role === 'acid')
       .map((one) => ({ name: one.name, entry: one.entry, quantity: grams(one.massGrams), value: undefined }));
-    if (acids.length === 0) return { why: 'there is no acid in the drink' };
-    return [{ stage: drink.name, given: { acid: acids, drink: litres(drink.volumeMillilitres / 1000) } }];
+    const volume = litres(drink.volumeMillilitres / 1000);
+    if (acids.length === 0)
+      return {
+        why: 'there is no acid in the drink',
+        beside: { stage: drink.name, given: { drink: volume } },
+      };
+    return [{ stage: drink.name, given: { acid: acids, drink: volume } }];
   },
   work: (given, working) => {
     const volumeLitres = drinkVolumeLitres(given, working);

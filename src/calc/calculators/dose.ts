@@ -80,11 +80,12 @@ export const dose = defineCalculator({
     const { drink } = mixture;
     const strength = emulsionStrength(mixture);
     if ('why' in strength) return strength;
-    if (!drink) return { why: 'it has no stage named drink' };
+    if (!drink) return { why: 'it has no stage named drink', beside: strength };
     const oil = drink.substances
       .filter((one) => one.role === 'oil')
       .reduce((sum, one) => sum + one.gramsPerLitre, 0);
-    if (drink.name === strength.stage || oil <= 0) return { why: 'no emulsion goes into the drink' };
+    if (drink.name === strength.stage || oil <= 0)
+      return { why: 'no emulsion goes into the drink', beside: strength };
     return [
       {
         stage: drink.name,

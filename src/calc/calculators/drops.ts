@@ -208,7 +208,14 @@ function stocksInDrink({ mixture, dropGrams }: TrialPicture) {
   const { drink } = mixture;
   if (!drink) return { why: 'it has no stage named drink' };
   const taken = drink.items.flatMap((item) => stockTaken(item, drink, dropGrams));
-  return taken.length > 0 ? taken : { why: 'no stock of a potent aroma compound goes into the drink' };
+  if (taken.length > 0) return taken;
+  return {
+    why: 'no stock of a potent aroma compound goes into the drink',
+    beside: {
+      stage: drink.name,
+      given: { in: grams(drink.massGrams), ...(dropGrams === undefined ? {} : { drop: grams(dropGrams) }) },
+    },
+  };
 }
 
 function stockTaken(item: ResolvedItem, drink: ResolvedStage, benchDropGrams: number | undefined) {

@@ -78,8 +78,8 @@ export const hlb = defineCalculator({
         .filter((one) => !one.entry?.record.polymer && !one.entry?.record.figures.hlb)
         .map((one) => `${one.name} has no HLB`),
     ];
-    if (lacking.length > 0) return { why: lacking.join(', ') };
-    return [{ stage: meeting.name, given: { oil: meeting.oils, emulsifier: meeting.emulsifiers } }];
+    const taken = { stage: meeting.name, given: { oil: meeting.oils, emulsifier: meeting.emulsifiers } };
+    return lacking.length > 0 ? { why: lacking.join(', '), beside: taken } : [taken];
   },
   work: (given, working) => {
     if (given.emulsifier.length === 0)

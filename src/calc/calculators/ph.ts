@@ -62,9 +62,11 @@ export const ph = defineCalculator({
     const { drink } = mixture;
     if (!drink) return { why: 'it has no stage named drink' };
     const items = portionsIn(drink);
-    if (items.length === 0) return { why: 'nothing in the drink moves its pH' };
     const own = alkalinity && times(alkalinity, benchWaterShare(drink));
-    return [{ stage: drink.name, given: { items, ...(own && own.inner > 0 ? { alkalinity: own } : {}) } }];
+    const water = own && own.inner > 0 ? { alkalinity: own } : {};
+    if (items.length === 0)
+      return { why: 'nothing in the drink moves its pH', beside: { stage: drink.name, given: water } };
+    return [{ stage: drink.name, given: { items, ...water } }];
   },
   work: (given, working) => {
     const temperatureKelvin = given.temperature?.inner ?? roomKelvin;

@@ -15,8 +15,8 @@ import { sucroseDensity } from '../density/sucrose-density.ts';
 
 const ICE_POINT_KELVIN = 273.15;
 const referenceKelvin = 298.15;
-/** -log10 of the ionic product of water at 25 C. */
-const waterExponent = 13.995;
+/** The compilations of these constants count 10^-7 of OH- at pH 7 and 25 C; the ionic product is 13.995. */
+const waterExponent = 14;
 /** The rest of the rate may not be carried to other temperatures with the energy of the acid part. */
 const LEAST_ACID_PART = 0.9;
 /** What is less of the acid part than this is left out, as the published half-lives in acid do. */
@@ -49,7 +49,7 @@ export const arrhenius = (of: {
 /**
  * Hydrolysis of an ester that is dissolved in water.
  *
- * Formula   k = kA aH + kN + kB aOH at 25 C, aH = 10^-pH, aOH = 10^(pH - 13.995); times Arrhenius with 66 kJ/mol
+ * Formula   k = kA aH + kN + kB aOH at 25 C, aH = 10^-pH, aOH = 10^(pH - 14); times Arrhenius with 66 kJ/mol
  * Input     constants; pH 1 to 8 (to 4.5 where only the acid one is known); temperature 0 to 50 C
  * Output    1/s with its factor of uncertainty
  * Refuses   what lies outside; another temperature than 25 C where the acid makes less than nine tenths of it

@@ -1,6 +1,7 @@
 /** The answer of `lasts`. */
 
 import { fail } from '../../problem.ts';
+import { acidOnlyUpTo } from '../../reference/kinetics.ts';
 import { answered } from '../answered.ts';
 import type { PlainFound, Worked } from '../calculator.ts';
 import type { LastsGiven } from '../calculators/lasts.ts';
@@ -31,10 +32,11 @@ export function workLasts(given: LastsGiven, working: Working): Worked {
   const rate = answered(law.rateAt(here));
   sayWorking(working, { law, here, rate });
   sayLastsCautions(working, { law, here, given });
-  if (law.kind === 'polysorbate') return polysorbate(substance.name, rate, here);
+  if (law.kind === 'polysorbate') return polysorbate(given, substance.name, rate, here);
   const against = given.against && compared(given.against, { law, here, rate });
+  const ratio = against ? `: ${leadOf(against.ratio, given.against?.written ?? '')}` : '.';
   return {
-    ...(against ? { lead: leadOf(against.ratio, given.against?.written ?? '') } : {}),
+    lead: `At ${conditionWords(law, here)}${ratio}`,
     found: {
       substance: substance.name,
       ...life(rate, lossOf(given)),
@@ -79,6 +81,7 @@ function life({ perSecond, factor }: Rate, loss: number): PlainFound {
     halfLifeDays: half,
     halfLifeLow: half / factor,
     halfLifeHigh: half * factor,
+    lossShare: loss,
     daysToLoss: toLoss,
     daysToLossLow: toLoss / factor,
     daysToLossHigh: toLoss * factor,
@@ -92,12 +95,14 @@ function leftOf(given: LastsGiven, { law, here, rate }: Setting): PlainFound {
     return fail('given-twice', 'both --after and --plan are given', 'give one of them');
   if (legs.length === 0) return given.after ? remaining(rate.perSecond * given.after.inner, rate.factor) : {};
   let lost = 0;
+  let factor = 1;
   const rows = legs.map(({ seconds, temperatureKelvin, written }) => {
     const one = answered(law.rateAt({ ...here, temperatureKelvin }));
     lost += one.perSecond * seconds;
+    factor = Math.max(factor, one.factor);
     return { leg: written, lost: -Math.expm1(-one.perSecond * seconds), remaining: Math.exp(-lost) };
   });
-  return { ...remaining(lost, rate.factor), legs: rows };
+  return { ...remaining(lost, factor), legs: rows };
 }
 
 const remaining = (exponent: number, factor: number): PlainFound => ({
@@ -143,17 +148,30 @@ function stageRows(given: LastsGiven, { law, here, rate }: Setting) {
       halfLifeDays: one.ok ? halfLifeDays(one.value.perSecond) : null,
       remaining: one.ok && seconds !== undefined ? Math.exp(-one.value.perSecond * seconds) : null,
       rateRatio: one.ok ? one.value.perSecond / rate.perSecond : null,
-      note: one.ok ? '' : there.ph > 4.5 ? 'too little acid to count' : one.fault.message,
+      note: one.ok ? '' : there.ph > acidOnlyUpTo ? hardlyAcid(law) : one.fault.message,
     };
   });
 }
 
+/** What is known where too little acid is left for the acid law. */
+const hardlyAcid = ({ kind }: Law): string =>
+  kind === 'ester'
+    ? 'years, with too little acid to count: of ethyl acetate half is left after about 2 y at pH 7, 25 C'
+    : 'years: too little acid to count';
+
 /** Never a figure: months to years, with the ends of the class estimate. */
-function polysorbate(name: string, { perSecond, factor }: Rate, { ph }: Conditions): Worked {
+function polysorbate(
+  { against, after, plan, loss }: LastsGiven,
+  name: string,
+  { perSecond, factor }: Rate,
+  { ph }: Conditions,
+): Worked {
   const half = halfLifeDays(perSecond);
   const isAcid = ph <= 3;
+  const isAskedMore = against || after || plan.length > 0 || loss;
+  const more = isAskedMore ? 'No comparison, rest or loss of it is told: only this. ' : '';
   return {
-    lead: `Months to years at room temperature, faster below pH 3. ${isAcid ? 'Half is lost, by a class estimate that may be four times off either way:' : 'Above pH 3 only the soonest can be told, half lost:'}`,
+    lead: `Months to years at room temperature, faster below pH 3. ${more}${isAcid ? 'Half is lost, by a class estimate that may be four times off either way:' : 'Above pH 3 only the soonest can be told, half lost:'}`,
     found: {
       substance: name,
       halfLifeDays: null,
@@ -163,11 +181,21 @@ function polysorbate(name: string, { perSecond, factor }: Rate, { ph }: Conditio
   };
 }
 
+/** `pH 3.1, 4 C`, with the sugar where it counts. */
+function conditionWords(law: Law, { ph, temperatureKelvin, sugarShare }: Conditions): string {
+  const celsius = `${trimmedNumber(temperatureKelvin - ICE_POINT_KELVIN, 3)} C`;
+  if (!law.knowsPh) return celsius;
+  const sugar =
+    law.kind === 'sucrose' && sugarShare !== undefined
+      ? `, ${trimmedNumber(sugarShare * 100, 2)} % of sugar`
+      : '';
+  return `pH ${trimmedNumber(ph, 3)}, ${celsius}${sugar}`;
+}
+
 function sayWorking(working: Working, { law, here, rate }: Setting): void {
-  const celsius = trimmedNumber(here.temperatureKelvin - ICE_POINT_KELVIN, 4);
-  const where = law.knowsPh ? `pH ${trimmedNumber(here.ph, 4)}, ${celsius} C` : `${celsius} C`;
+  const where = conditionWords(law, here);
   const equations: Readonly<Record<Law['kind'], string>> = {
-    ester: 'k = (kA x 10^-pH + kN + kB x 10^(pH - 13.995)) x exp[-(E/R)(1/T - 1/298.15)]',
+    ester: 'k = (kA x 10^-pH + kN + kB x 10^(pH - 14)) x exp[-(E/R)(1/T - 1/298.15)]',
     sucrose: 'log10 k (1/min) = 16.91 + log10(water per litre, kg) - 5670/T - pH',
     polysorbate: 'k = kA x 10^-pH, as the class of esters; never shown as one figure',
     own: 'k = -ln(left)/time, straight in 1/T',

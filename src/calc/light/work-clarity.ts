@@ -3,7 +3,7 @@
 import { fail } from '../../problem.ts';
 import { crowded, hazeBands, nephelometer, usualWavelength, usualWidth } from '../../reference/light.ts';
 import { answered } from '../answered.ts';
-import type { PlainFound, Taken, TrialPicture, Worked } from '../calculator.ts';
+import type { NothingAsked, PlainFound, Taken, TrialPicture, Worked } from '../calculator.ts';
 import type { ClarityFields, ClarityGiven } from '../calculators/clarity.ts';
 import { sugarFraction } from '../drink/stage-figures.ts';
 import type { ResolvedStage } from '../mixture/picture.ts';
@@ -46,18 +46,22 @@ function isConcentrate(stage: ResolvedStage): boolean {
 export function clarityOfTrial({
   mixture,
   droplet,
-}: TrialPicture): readonly Taken<ClarityFields>[] | { readonly why: string } {
+}: TrialPicture): readonly Taken<ClarityFields>[] | NothingAsked<ClarityFields> {
   const [first, ...others] = stagesWithOil(mixture.stages);
   if (!first) return { why: 'no stage holds oil in water' };
   if (mixture.drink && first !== mixture.drink) return { why: 'there is no oil in the drink' };
-  // A syrup of the drink is answered too: it may look clear and its drink hazy.
-  if (!mixture.drink && isConcentrate(first))
-    return { why: 'a concentrate says nothing of its droplets: it is judged at drinking strength' };
-  const syrups = mixture.drink ? others.filter((stage) => sugarFraction(stage) >= syrupFrom) : [];
-  return [first, ...syrups].map((stage) => ({
+  const takenOf = (stage: ResolvedStage): Taken<ClarityFields> => ({
     stage: stage.name,
     given: { items: mediumItems(stage), ...(droplet ? { droplet } : {}) },
-  }));
+  });
+  if (!mixture.drink && isConcentrate(first))
+    return {
+      why: 'a concentrate says nothing of its droplets: it is judged at drinking strength',
+      beside: takenOf(first),
+    };
+  // A syrup of the drink is answered too: it may look clear and its drink hazy.
+  const syrups = mixture.drink ? others.filter((stage) => sugarFraction(stage) >= syrupFrom) : [];
+  return [first, ...syrups].map(takenOf);
 }
 
 export function workClarity(given: ClarityGiven, working: Working): Worked {

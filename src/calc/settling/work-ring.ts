@@ -4,7 +4,7 @@ import { fail } from '../../problem.ts';
 import { slowToBurn } from '../../reference/cautions.ts';
 import { hindered, matchAccuracy, ripeningStop, riseFactor, usualHeight } from '../../reference/settling.ts';
 import { answered } from '../answered.ts';
-import type { PlainFound, Taken, TrialPicture, Worked } from '../calculator.ts';
+import type { NothingAsked, PlainFound, Taken, TrialPicture, Worked } from '../calculator.ts';
 import type { RingFields, RingGiven } from '../calculators/ring.ts';
 import { oilPhase } from '../light/medium-index.ts';
 import { mediumItems, type StageMedium, stageMedium, stagesWithOil } from '../light/stage-medium.ts';
@@ -20,17 +20,24 @@ import { mediumDensity, mediumViscosity, oilDensityAt } from './stage-liquid.ts'
 const secondsInDay = 86_400;
 const usualKelvin = 293.15;
 
+const noSize = 'Without a droplet size no rise can be told: give --droplet "200 nm", or measure it.';
+
 /** The drink of a trial, else its first stage with oil in water, where a droplet size was measured. */
 export function ringOfTrial({
   mixture,
   droplet,
   temperature,
-}: TrialPicture): readonly Taken<RingFields>[] | { readonly why: string } {
+}: TrialPicture): readonly Taken<RingFields>[] | NothingAsked<RingFields> {
   const [stage] = stagesWithOil(mixture.stages);
   if (!stage) return { why: 'no stage holds oil in water' };
   if (mixture.drink && stage !== mixture.drink) return { why: 'there is no oil in the drink' };
-  if (!droplet) return { why: 'no droplet size was measured (neckring observe TRIAL --droplet "40 nm")' };
-  return [{ stage: stage.name, given: { items: mediumItems(stage), droplet, temperature } }];
+  const given = { items: mediumItems(stage), temperature };
+  if (!droplet)
+    return {
+      why: 'no droplet size was measured (neckring observe TRIAL --droplet "40 nm")',
+      beside: { stage: stage.name, given },
+    };
+  return [{ stage: stage.name, given: { ...given, droplet } }];
 }
 
 /** The liquid and the oil as they stand to each other. */
@@ -54,7 +61,9 @@ export function workRing(given: RingGiven, working: Working): Worked {
   const verdict = rise && verdictOf(rise, setting);
   sayWorking(working, setting, rise);
   sayRingCautions(working, { given, setting, rise });
+  const isUnasked = !rise && !spin && given.weighWith.length === 0;
   return {
+    ...(isUnasked ? { lead: noSize } : {}),
     found: {
       ...(rise && verdict ? { verdict: verdict.words, ...riseFigures(rise, setting) } : {}),
       oilDensity: setting.oilDensity,

@@ -52,6 +52,20 @@ describe('esters', () => {
     },
   );
 
+  it('published: at pH 7 and 25 C half is left after 1.97 y of ethyl acetate, 8.4 y of isopropyl acetate, to the printed digits', () => {
+    const years = (name: string): number => ester(name, { ph: 7, temperatureKelvin: kelvin(25) }) / 365.25;
+    expect(years('ethyl acetate').toFixed(2)).toBe('1.97');
+    expect(years('isopropyl acetate').toFixed(1)).toBe('8.4');
+    // The fastest alkaline constant of 140 aroma esters (Rayne and Forest 2011), 43 1/(M s), at pH 7.
+    const fastest = days(
+      esterRate(
+        { acid: 0, neutral: 0, base: 43, factor: 2, source: 'test', fromMemory: false },
+        { ph: 7, temperatureKelvin: kelvin(25) },
+      ),
+    );
+    expect(fastest.toFixed(2)).toBe('1.87');
+  });
+
   it('published: the energy gives the printed factors of ten kelvins and of 25 to 40 C', () => {
     const factor = (activation: number, from: number, to: number): string =>
       arrhenius({ activation, fromKelvin: kelvin(from), toKelvin: kelvin(to) }).toFixed(2);
