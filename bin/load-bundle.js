@@ -31,8 +31,7 @@ function openPack(name) {
   const known = packs.get(name);
   if (known) return known.functions;
   const file = join(dist, name);
-  // Escaped to ASCII when it was built, so that it need not be decoded.
-  const script = new Script(readFileSync(file, 'latin1'), { filename: file, cachedData: kept(file) });
+  const script = new Script(readFileSync(file, 'utf8'), { filename: file, cachedData: kept(file) });
   const functions = script.runInThisContext();
   packs.set(name, { functions, script, file });
   return functions;
