@@ -5,6 +5,7 @@ import type { HeldWindow } from '../calc/window.ts';
 import { looksByDay } from '../ledger/look-strip.ts';
 import type { Rung, SampleFate, SeriesRungs, Standing } from '../ledger/rungs.ts';
 import { outcomeJson } from './outcome-words.ts';
+import { decidedChance } from './series-decision.ts';
 import type { SeriesCounts } from './series-notes.ts';
 
 const leaf = (value: number | null | undefined, unit: string) => ({ value: value ?? null, unit });
@@ -57,6 +58,7 @@ export function seriesFound(of: SeriesFound): Readonly<Record<string, unknown>> 
       date: card.decided?.date?.written ?? '',
       ratio: card.decided?.ratio ?? '',
       why: card.decided?.why ?? '',
+      chanceToHold: leaf(decidedChance(series, estimate), ''),
     },
   };
 }

@@ -3,7 +3,6 @@
 import type { Caution } from '../calc/answer.ts';
 import type { BreakPoint } from '../calc/ladder/break-point.ts';
 import type { Io } from '../io.ts';
-import type { SeriesCard } from '../ledger/cards.ts';
 import { isFoamSeries, notedHeads } from '../ledger/head-pours.ts';
 import type { SeriesRungs } from '../ledger/rungs.ts';
 import { envelope } from '../output/answer-json.ts';
@@ -13,6 +12,7 @@ import { fail, type Problem } from '../problem.ts';
 import { type Call, type Outcome, optionValue } from './command.ts';
 import { type Here, openHere } from './open-ledger.ts';
 import { againstBlocks, compareSeries, type SeriesCompared } from './series-against.ts';
+import { decisionBlocks } from './series-decision.ts';
 import { edgeBlocks, restsOn } from './series-edge.ts';
 import { seriesBreak } from './series-estimate.ts';
 import { explainBlocks, explainSources } from './series-explain.ts';
@@ -22,7 +22,7 @@ import { countRungs, type SeriesCounts, seriesNotes } from './series-notes.ts';
 import { openRungs, openSeriesNamed } from './series-open.ts';
 import { rungBlocks } from './series-rows.ts';
 import { gridBlocks, seriesWindow, windowBlocks } from './series-window.ts';
-import { counted, listed, valueWords } from './series-words.ts';
+import { counted, listed } from './series-words.ts';
 
 export async function runSeries(call: Call, io: Io): Promise<Outcome> {
   const here = await openHere(io);
@@ -140,7 +140,7 @@ function seriesPage(shown: Shown): Page {
     ...(estimate && estimate.side !== 'none' ? edgeBlocks({ series, estimate, bench, width }) : []),
     ...(foam?.page ?? []),
     ...(compared ? againstBlocks(compared) : []),
-    ...decisionBlocks(series.series, series),
+    ...decisionBlocks(series, estimate),
   ];
 }
 
@@ -193,25 +193,4 @@ function grouped(differences: SeriesRungs['differences']) {
     groups.set(key, group);
   }
   return [...groups.values()];
-}
-
-function decisionBlocks({ decided }: SeriesCard, { scales }: SeriesRungs): Page {
-  if (!decided) return [];
-  const number = Number(decided.ratio);
-  const ratio =
-    decided.ratio !== undefined && scales[0]?.isOilRatio && number > 0
-      ? valueWords(scales[0], number)
-      : decided.ratio;
-  const pairs = [
-    ['decided', decided.text],
-    ['on', decided.date?.written],
-    ['for', ratio],
-    ['why', decided.why],
-  ].flatMap(([label, text]) =>
-    label === undefined || text === undefined ? [] : [[label, visible(text)] as const],
-  );
-  return [
-    { kind: 'heading', text: 'The decision' },
-    { kind: 'pairs', pairs, areSentences: true },
-  ];
 }

@@ -30,6 +30,9 @@ describe('series NAME', () => {
       'for      1 part oil to 3 of emulsifier, 0.333',
     ])
       expect(out).toContain(text);
+    expect(out.replace(/\s+/g, ' ')).toMatch(
+      /a new beaker at it holds with a chance of 7\d %; it is nearer the break than the ratio to work at/,
+    );
     for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
     expect(out).toMatch(/^[\x20-\x7e\n]*$/);
   });
