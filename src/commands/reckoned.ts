@@ -4,6 +4,7 @@ import type { Book } from '../calc/book.ts';
 import type { Calculator, FiledAnswer, TrialPicture } from '../calc/calculator.ts';
 import { calculators } from '../calc/calculators/index.ts';
 import { answerMark } from '../ledger/answer-mark.ts';
+import { otherStageOf } from '../ledger/stage-name.ts';
 import { isProblemError } from '../problem.ts';
 
 export interface Reckoned {
@@ -47,5 +48,6 @@ function answersOf(
   }
 }
 
-export const markOf = (filed: FiledAnswer): string =>
-  answerMark([...filed.basis, `stage: ${filed.stage ?? ''}`]);
+/** The number of another trial is no part of it: the same stage under a new number gives the same answer. */
+export const markOf = ({ basis, stage = '' }: FiledAnswer): string =>
+  answerMark([...basis, `stage: ${otherStageOf(stage)?.stage ?? stage}`]);

@@ -128,4 +128,5 @@ async function asked(place: RefersHere, { trial, twins }: Places, { io, answers 
 }
 
 /** `from: 21`, `emulsion of 21` */
-export const placeWords = ({ key, name }: Reference): string => (key === 'item' ? name : `${key}: ${name}`);
+export const placeWords = ({ key, name }: Reference): string =>
+  key === 'item' || key === 'stage' ? name : `${key}: ${name}`;

@@ -19,7 +19,7 @@ export const checkLinks: Check = (context) => {
 /** What is said of stages of other trials is looked at where amounts are solved. */
 function broken(context: CheckContext, card: FileCard, reference: Reference): readonly Problem[] {
   const { to, key } = reference;
-  if (key === 'item' || key === 'against') return [];
+  if (key === 'item' || key === 'against' || key === 'stage') return [];
   return to === 'trial' ? trialNamed(context, card, reference) : named(context, card, reference, to);
 }
 

@@ -7,8 +7,18 @@ import { entryOf, type Span, valueUnder } from './tree.ts';
 /** A trial by its number, or another file by the name in it. */
 export interface Reference {
   readonly to: 'trial' | 'series' | 'batch' | 'formula';
-  /** The key that it stands under; `item` for `emulsion of 21`. */
-  readonly key: 'from' | 'control' | 'blank' | 'trial' | 'item' | 'against' | 'series' | 'batch' | 'formula';
+  /** The key that it stands under; `item` for `emulsion of 21`, `stage` for the same in a result. */
+  readonly key:
+    | 'from'
+    | 'control'
+    | 'blank'
+    | 'trial'
+    | 'item'
+    | 'against'
+    | 'stage'
+    | 'series'
+    | 'batch'
+    | 'formula';
   /** The name, or the number as typed. */
   readonly name: string;
   /** Of a trial. */
@@ -36,6 +46,7 @@ export function referencesIn(
         ...nameUnder('batch', card.batch),
         ...inItems(card, isIngredient),
         ...inObservations(card),
+        ...inResults(card),
       ];
     case 'formula':
       return [...trialUnder(card, 'from', card.from), ...inItems(card, isIngredient)];
@@ -47,6 +58,7 @@ export function referencesIn(
         ...nameUnder('formula', card.formula),
         ...inItems(card, isIngredient),
         ...inObservations(card),
+        ...inResults(card),
       ];
     default:
       return [];
@@ -116,6 +128,15 @@ function inObservations(card: MadeCard): readonly Reference[] {
     ];
   });
 }
+
+/** Answers on a stage of another trial, filed under its name. */
+const inResults = ({ results }: MadeCard): readonly Reference[] =>
+  results.flatMap(({ stage = '', node }): readonly Reference[] => {
+    const other = otherStageOf(stage);
+    if (!other) return [];
+    const span = valueUnder(node, 'stage') ?? node;
+    return [{ to: 'trial', key: 'stage', name: stage, number: other.trial, stage: other.stage, span }];
+  });
 
 function againstAt({ root }: FileCard, start: number): Span {
   const list = valueUnder(root, 'observations');
