@@ -94,6 +94,7 @@ export const batchCommands: readonly CommandSpec[] = [
         help: 'titratable acid as citric, as read, in g/L',
         isAmount: true,
       },
+      { name: 'ph', placeholder: 'PH', help: 'as read; moves the buffer salt where nothing else tells it' },
       {
         name: 'tank',
         placeholder: 'AMOUNT',
@@ -111,6 +112,11 @@ export const batchCommands: readonly CommandSpec[] = [
         placeholder: 'ACID',
         help: 'the aim; that of the plan if left out',
         isAmount: true,
+      },
+      {
+        name: 'aim-ph',
+        placeholder: 'PH',
+        help: 'the aim, by the buffer salt; that of the plan if left out',
       },
       {
         name: 'vessel',

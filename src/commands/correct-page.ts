@@ -82,7 +82,14 @@ function readingsTable({ read, aim, after, isWithin }: Corrected): Block {
       ),
       ...(aim.ph === undefined
         ? []
-        : [row('pH, reckoned', '-', aim.ph.toFixed(2), after.ph?.toFixed(2) ?? '-')]),
+        : [
+            row(
+              read.ph === undefined ? 'pH, reckoned' : 'pH',
+              read.ph?.toFixed(2) ?? '-',
+              aim.ph.toFixed(2),
+              after.ph?.toFixed(2) ?? '-',
+            ),
+          ]),
     ],
   };
 }
@@ -146,8 +153,8 @@ function explainBlocks(full: Mend): Page {
     {
       kind: 'lines',
       lines: [
-        '  sugar, acid and water are moved until the tank shows what was read;',
-        '  the rest is taken as it was written down',
+        '  sugar, acid and water are moved until the tank shows what was read, the salt where',
+        '  a pH is left over that they do not explain; the rest is taken as it was weighed',
         '  k = largest of present / planned;  add = k x planned - present',
         `  afterwards over now: ${trimmedNumber(full.growth, 6)}`,
         `  allowed for a reading: ${measuredTolerances.brix.words}; ${measuredTolerances.acid.words}`,
@@ -172,7 +179,13 @@ export function correctEnvelope(corrected: Corrected, problems: readonly Problem
   const { made, stage, read, massGrams, full, short, thinned, explained, refusal } = corrected;
   return envelope({
     schema: 'correct@1',
-    given: { of: made, brix: leaf(read.brix, ''), acid: leaf(read.acid, 'g/L'), tank: leaf(massGrams, 'g') },
+    given: {
+      of: made,
+      brix: leaf(read.brix, ''),
+      acid: leaf(read.acid, 'g/L'),
+      ph: leaf(read.ph, ''),
+      tank: leaf(massGrams, 'g'),
+    },
     found: {
       stage,
       additions: full.additions.map(additionJson),

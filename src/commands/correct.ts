@@ -1,5 +1,10 @@
 import { answered } from '../calc/answered.ts';
-import { type Measured, measuredTank } from '../calc/correction/measured-tank.ts';
+import {
+  type Measured,
+  type MeasuringInput,
+  measuredTank,
+  mostOf,
+} from '../calc/correction/measured-tank.ts';
 import { drift, fullMend, type Mend, shortMend } from '../calc/correction/mend.ts';
 import {
   type TankItem,
@@ -8,17 +13,16 @@ import {
   tankReadings,
   tankStage,
 } from '../calc/correction/tank.ts';
-import type { Readings } from '../calc/drink/measured.ts';
 import type { DrinkConditions } from '../calc/drink/stage-figures.ts';
 import type { Mixture, ResolvedStage } from '../calc/mixture/picture.ts';
-import { parseNumber } from '../calc/number.ts';
 import type { Io } from '../io.ts';
 import { drinkConditions } from '../ledger/drink-conditions.ts';
 import { fail } from '../problem.ts';
 import { measuredTolerances } from '../reference/aim-tolerances.ts';
-import { optionQuantity, someOption } from './batch-options.ts';
+import { someOption } from './batch-options.ts';
 import { withArithmetic } from './calculate.ts';
 import { type Call, type Outcome, optionValue } from './command.ts';
+import { acidOption, numberOption, readingsOf, typedReadings } from './correct-options.ts';
 import { type Corrected, correctEnvelope, correctPage } from './correct-page.ts';
 import { bookOf } from './ledger-book.ts';
 import { madeWords, type OpenedMade, openMade } from './open-batch.ts';
@@ -32,8 +36,8 @@ export async function runCorrect(call: Call, io: Io): Promise<Outcome> {
   const here = await openHere(io);
   const made = await openMade(here, io, call.words[0] ?? '');
   const book = await bookOf(here);
-  const { planned, warnings } = await mixtureOfMade(here, made, book);
-  const corrected = await withArithmetic(() => correctedTank(call, { here, made, planned }));
+  const { mixture, planned, warnings } = await mixtureOfMade(here, made, book);
+  const corrected = await withArithmetic(() => correctedTank(call, { here, made, mixture, planned }));
   return {
     exitCode: corrected.refusal === undefined ? 0 : 1,
     page: correctPage(corrected, call.flags.has('explain')),
@@ -45,14 +49,17 @@ export async function runCorrect(call: Call, io: Io): Promise<Outcome> {
 interface Situation {
   readonly here: Here;
   readonly made: OpenedMade;
+  /** As weighed where weighed. */
+  readonly mixture: Mixture;
   readonly planned: Mixture;
 }
 
-function correctedTank(call: Call, { here, made, planned }: Situation): Corrected {
+function correctedTank(call: Call, { here, made, mixture, planned }: Situation): Corrected {
   const conditions = drinkConditions({ bench: here.bench, card: made.card });
   const typed = typedReadings(call);
   const stage = tankOf(call, { made, planned, typed, conditions });
   const read = Object.keys(typed).length > 0 ? typed : filedReadings(made, stage);
+  const real = stageNamed(mixture, stage.name);
   const items = tankItems(stage, planned);
   const reckon = (tried: readonly TankItem[]): TankReadings =>
     tankReadings(tankStage(stage.name, tried, conditions.temperatureKelvin), conditions) ??
@@ -62,10 +69,14 @@ function correctedTank(call: Call, { here, made, planned }: Situation): Correcte
   const should = items.map((item) => ({ ...item, massGrams: item.massGrams * size }));
   const aimed = aimedItems(call, { should, stage, conditions });
   const aim = reckon(aimed);
-  const present = answered(
-    measuredTank({ stage: stage.name, items: should, massGrams, measured: read, conditions }),
-  );
-  const isWithin = agrees(read, aim);
+  const weighed = tankItems(real, mixture);
+  const written = should.map((item) => {
+    const found = weighed.find(({ name }) => name === item.name);
+    return found ? { ...found, massGrams: found.massGrams * size } : { ...item, massGrams: 0 };
+  });
+  const present = presentIn(read, { stage: stage.name, items: written, massGrams, conditions });
+  const now = reckon(present);
+  const isWithin = agrees({ ...read, ph: read.ph ?? now.ph }, aim);
   const nothing: Mend = { additions: [], items: present, growth: 1 };
   const full = isWithin ? nothing : fullMend(aimed, present);
   const short = isWithin ? nothing : shortMend(aimed, present);
@@ -74,7 +85,7 @@ function correctedTank(call: Call, { here, made, planned }: Situation): Correcte
     stage: stage.name,
     read,
     aim,
-    now: reckon(present),
+    now,
     massGrams,
     density: stage.densityGramsPerMillilitre,
     isWithin,
@@ -82,44 +93,35 @@ function correctedTank(call: Call, { here, made, planned }: Situation): Correcte
     after: reckon(full.items),
     afterShort: reckon(short.items),
     thinned: drift(aimed, short.items),
-    explained: comparedTank({ stage, mixture: planned, readings: readingsOf(read), conditions }),
+    explained: comparedTank({ stage: real, mixture, readings: readingsOf(read), conditions }),
     refusal: refusalOf(call, here, { mend: full, stage }),
   };
 }
 
-/** What was typed: Brix, acid. */
-function typedReadings(call: Call): Measured {
-  const brix = numberOption(call, 'brix');
-  const acid = acidOption(call, 'acid');
-  return readingsOf({ brix, acid });
+/** The tank by its readings; a pH that the rest explains as near as a meter tells it moves no salt. */
+function presentIn(read: Measured, tank: Omit<MeasuringInput, 'measured'>): readonly TankItem[] {
+  const { ph, ...others } = read;
+  const found = answered(measuredTank({ ...tank, measured: others }));
+  const shown = tankReadings(
+    tankStage(tank.stage, found, tank.conditions.temperatureKelvin),
+    tank.conditions,
+  );
+  const isTold = ph === undefined || Math.abs((shown?.ph ?? ph) - ph) <= measuredTolerances.ph.value;
+  return isTold || mostOf(tank.items, 'salt') < 0
+    ? found
+    : answered(measuredTank({ ...tank, measured: read }));
 }
-
-function numberOption(call: Call, name: string): number | undefined {
-  const typed = optionValue(call, name);
-  if (typed === undefined) return undefined;
-  const read = parseNumber(typed);
-  return read.ok ? read.value : fail(read.fault.code, `--${name}: ${read.fault.message}`, read.fault.hint);
-}
-
-/** g/L; a bare number counts so. */
-function acidOption(call: Call, name: string): number | undefined {
-  const typed = optionValue(call, name);
-  if (typed === undefined) return undefined;
-  const bare = parseNumber(typed);
-  return bare.ok ? bare.value : optionQuantity(name, typed, ['mass per volume']).inner * 1000;
-}
-
-const readingsOf = ({ brix, acid }: Measured): Readings => ({
-  ...(brix === undefined ? {} : { brix }),
-  ...(acid === undefined ? {} : { acid }),
-});
 
 /** What was filed with the batch. */
 function filedReadings({ card }: OpenedMade, stage: ResolvedStage): Measured {
-  const { brix, acid } = readingsOfStage(card, stage.name);
-  if (brix === undefined && acid === undefined)
-    fail('missing', `nothing was read of ${stage.name}`, 'give --brix 56.2, --acid 24.1, or both');
-  return readingsOf({ brix, acid });
+  const { brix, acid, ph } = readingsOfStage(card, stage.name);
+  if (brix === undefined && acid === undefined && ph === undefined)
+    fail(
+      'missing',
+      `nothing was read of ${stage.name}`,
+      'give --brix 56.2, --acid 24.1, --ph 2.6, or several',
+    );
+  return readingsOf({ brix, acid, ph });
 }
 
 interface Choosing {
@@ -143,13 +145,14 @@ function tankOf(call: Call, { made, planned, typed, conditions }: Choosing): Res
     const misses = [
       [typed.brix, shown?.brix],
       [typed.acid, shown?.acid],
+      [typed.ph, shown?.ph],
     ].flatMap(([read, should]) =>
       read === undefined ? [] : [Math.abs(Math.log((read + 0.1) / ((should ?? 0) + 0.1)))],
     );
     return misses.reduce((sum, miss) => sum + miss, 0);
   };
   const nearest = planned.stages.toSorted((one, other) => far(one) - far(other))[0];
-  const isKnown = typed.brix !== undefined || typed.acid !== undefined;
+  const isKnown = Object.keys(typed).length > 0;
   return (
     (isKnown ? nearest : sampled) ??
     fail('no-stage', `${madeWords(made)} has no stage`, 'add stages to its file')
@@ -184,18 +187,22 @@ interface Aiming {
 function aimedItems(call: Call, { should, stage, conditions }: Aiming): readonly TankItem[] {
   const brix = numberOption(call, 'aim-brix');
   const acid = acidOption(call, 'aim-acid');
-  if (brix === undefined && acid === undefined) return should;
+  const ph = numberOption(call, 'aim-ph');
+  if (brix === undefined && acid === undefined && ph === undefined) return should;
   const massGrams = should.reduce((sum, item) => sum + item.massGrams, 0);
   return answered(
-    measuredTank({ stage: stage.name, items: should, massGrams, measured: { brix, acid }, conditions }),
+    measuredTank({ stage: stage.name, items: should, massGrams, measured: { brix, acid, ph }, conditions }),
   );
 }
 
 /** Nearer to the aim than the meter and the titration can tell. */
-function agrees({ brix, acid }: Measured, aim: TankReadings): boolean {
+function agrees({ brix, acid, ph }: Measured, aim: TankReadings): boolean {
   const isBrix = brix === undefined || Math.abs(brix - aim.brix) <= measuredTolerances.brix.value;
+  const isPh = Math.abs((ph ?? aim.ph ?? 0) - (aim.ph ?? ph ?? 0)) <= measuredTolerances.ph.value;
   return (
-    isBrix && (acid === undefined || Math.abs(acid - aim.acid) <= measuredTolerances.acid.value * aim.acid)
+    isBrix &&
+    isPh &&
+    (acid === undefined || Math.abs(acid - aim.acid) <= measuredTolerances.acid.value * aim.acid)
   );
 }
 

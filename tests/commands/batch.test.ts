@@ -181,6 +181,56 @@ describe('correct', () => {
     expect(leafValue(record(answer['after'])['brix'])).toBeCloseTo(10, 6);
   });
 
+  it('starts from what was weighed: the slip is in what is still unexplained', async () => {
+    const folder = await exampleLedger();
+    await neckring([...syrup, 'sucrose', '9000', '--brix', '38.2'], { folder });
+    const answer = await found(['correct', name], { folder });
+    const slip = rows(answer['explainedBy']).find((one) => one['item'] === 'sucrose');
+    expect(leafValue(slip?.['planned'])).toBeCloseTo(9000, 6);
+    const filed = await found(['show', name], { folder });
+    expect(rows(answer['explainedBy'])).toEqual(rows(filed['explainedBy']));
+  });
+
+  it('law: a tank without half of its citrate is found by its pH, and mended', async () => {
+    const folder = await exampleLedger();
+    const words = ['correct', '17', '--stage', 'drink', '--brix', '9.04', '--acid', '4.42'];
+    // What the quick calculator says of the drink with 0.1 g/L of citrate for 0.6, in the water of the bench.
+    const real = ['4.5 g/L citric acid', '0.1 g/L trisodium citrate dihydrate', '90 g/L sucrose'];
+    const water = ['--alkalinity', '56 mg/L as CaCO3', '--temperature', '20 C'];
+    const ph = leafValue((await found(['ph', ...real, ...water]))['ph']);
+    const answer = await found([...words, '--ph', ph.toFixed(2)], { folder });
+    const salt = rows(answer['additions']).find((one) => String(one['ingredient']).startsWith('trisodium'));
+    expect(leafValue(salt?.['mass'])).toBeGreaterThan(0.4);
+    expect(leafValue(salt?.['mass'])).toBeLessThan(0.6);
+    const [after, aim] = [record(answer['after']), record(answer['aim'])];
+    expect(leafValue(after['ph'])).toBeCloseTo(leafValue(aim['ph']), 6);
+    // A pH that is as near as a meter tells it moves no salt.
+    const near = await found([...words, '--ph', '2.85'], { folder });
+    expect(rows(near['additions'])).toEqual([]);
+    const { out } = await neckring([...words, '--ph', ph.toFixed(2)], { folder });
+    expect(out).toMatch(/pH +2\.\d\d +2\.81 +2\.81/);
+  });
+
+  it('--aim-ph: the salt that another pH takes', async () => {
+    const words = [
+      'correct',
+      '17',
+      '--stage',
+      'drink',
+      '--brix',
+      '9.04',
+      '--acid',
+      '4.42',
+      '--aim-ph',
+      '3.1',
+    ];
+    const answer = await found(words, { folder: await exampleLedger() });
+    expect(leafValue(record(answer['after'])['ph'])).toBeCloseTo(3.1, 6);
+    expect(rows(answer['additions']).map((one) => one['ingredient'])).toContain(
+      'trisodium citrate dihydrate',
+    );
+  });
+
   it('says that it can not be mended by adding where the vessel does not hold it, and where it would double', async () => {
     const folder = await exampleLedger();
     await neckring(syrup, { folder });

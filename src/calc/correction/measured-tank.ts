@@ -11,6 +11,8 @@ export interface Measured {
   readonly brix?: number | undefined;
   /** g/L as citric. */
   readonly acid?: number | undefined;
+  /** Moves the buffer salt: give it only where it is further off than a meter is. */
+  readonly ph?: number | undefined;
 }
 
 export interface MeasuringInput {
@@ -57,11 +59,11 @@ const CLOSE = 1e-11;
 const LEAST = 1e-9;
 
 /**
- * The items of a tank as they must be for its readings: the sugar, the acid and the water are moved, the rest is as
- * it was written down.
+ * The items of a tank as they must be for its readings: the sugar, the acid, for a pH the salt, and the water are moved,
+ * the rest is as it was written down.
  *
- * Formula   Newton on the masses of sugar and acid, water taking up the rest of the mass
- * Input     items as they should be; mass of the tank; Brix, acid g/L
+ * Formula   Newton on the masses of sugar, acid and salt, water taking up the rest of the mass
+ * Input     items as they should be; mass of the tank; Brix, acid g/L, pH
  * Output    items as they are, g
  * Refuses   a reading of something that the tank has nothing of; readings that no such tank can show
  * Source    conservation of mass, and the readings' own sources
@@ -91,8 +93,8 @@ export function measuredTank(input: MeasuringInput): Parsed<readonly TankItem[]>
 /** An item that is moved until its reading is met. */
 interface Moved {
   readonly at: number;
-  readonly reading: 'brix' | 'acid';
-  readonly what: 'sugar' | 'acid';
+  readonly reading: 'brix' | 'acid' | 'ph';
+  readonly what: 'sugar' | 'acid' | 'salt';
 }
 
 const movedItems = ({ items, measured }: MeasuringInput): readonly Moved[] => [
@@ -102,6 +104,7 @@ const movedItems = ({ items, measured }: MeasuringInput): readonly Moved[] => [
   ...(measured.acid === undefined
     ? []
     : [{ at: mostOf(items, 'acid'), reading: 'acid', what: 'acid' } as const]),
+  ...(measured.ph === undefined ? [] : [{ at: mostOf(items, 'salt'), reading: 'ph', what: 'salt' } as const]),
 ];
 
 function faultOf({ items, stage }: MeasuringInput, moved: readonly Moved[]): Parsed<never> | undefined {
@@ -131,7 +134,7 @@ function tankTried(input: MeasuringInput, moved: readonly Moved[]) {
   const missesAt = (tried: readonly number[]): readonly number[] | undefined => {
     const made = withMasses(tried);
     const shown = made && shownBy(input, made);
-    return shown && moved.map(({ reading }) => shown[reading] - (measured[reading] ?? 0));
+    return shown && moved.map(({ reading }) => (shown[reading] ?? Number.NaN) - (measured[reading] ?? 0));
   };
   return { withMasses, missesAt };
 }
@@ -144,7 +147,7 @@ const shownBy = (
 
 type Misses = (tried: readonly number[]) => readonly number[] | undefined;
 
-/** One step of Newton in one or two masses, halved until it stays where it can be reckoned. */
+/** One step of Newton in one, two or three masses, halved until it stays where it can be reckoned. */
 function newtonStep(masses: readonly number[], missesAt: Misses, massGrams: number) {
   const here = missesAt(masses);
   if (!here) return undefined;
@@ -167,17 +170,23 @@ function newtonStep(masses: readonly number[], missesAt: Misses, massGrams: numb
   return undefined;
 }
 
+/** By elimination, the largest first; undefined where the readings do not tell the masses apart. */
 function solved(
   right: readonly number[],
   slope: (row: number, column: number) => number,
 ): readonly number[] | undefined {
-  if (right.length === 0) return [];
-  const [first = 0, second = 0] = right;
-  if (right.length === 1) return slope(0, 0) === 0 ? undefined : [first / slope(0, 0)];
-  const determinant = slope(0, 0) * slope(1, 1) - slope(0, 1) * slope(1, 0);
-  if (determinant === 0) return undefined;
-  return [
-    (first * slope(1, 1) - second * slope(0, 1)) / determinant,
-    (second * slope(0, 0) - first * slope(1, 0)) / determinant,
-  ];
+  const rows = right.map((value, row) => [...right.map((_, column) => slope(row, column)), value]);
+  for (let at = 0; at < rows.length; at++) {
+    const rest = rows.slice(at).toSorted((one, other) => Math.abs(other[at] ?? 0) - Math.abs(one[at] ?? 0));
+    rows.splice(at, rest.length, ...rest);
+    const pivot = rows[at];
+    const head = pivot?.[at] ?? 0;
+    if (!pivot || head === 0) return undefined;
+    for (const [place, row] of rows.entries()) {
+      if (place === at) continue;
+      const share = (row[at] ?? 0) / head;
+      rows[place] = row.map((value, column) => value - share * (pivot[column] ?? 0));
+    }
+  }
+  return rows.map((row, at) => (row.at(-1) ?? 0) / (row[at] ?? 1));
 }

@@ -114,6 +114,27 @@ describe('mending a tank', () => {
     }
   }, 60_000);
 
+  it('law: with its pH the tank gives back a salt that was mis-weighed too', () => {
+    const random = seeded(20260313);
+    const between = (low: number, high: number): number => low + (high - low) * random();
+    for (let round = 0; round < 30; round++) {
+      const { planned } = syrupOf(between(6000, 11_000), between(150, 500), between(40, 90), 150);
+      const slips = new Map([
+        ['sucrose', between(0.9, 1.1)],
+        ['citric acid', between(0.9, 1.1)],
+        ['trisodium citrate dihydrate', between(0.3, 1.7)],
+      ]);
+      const real = planned.map((one) => ({ ...one, massGrams: one.massGrams * (slips.get(one.name) ?? 1) }));
+      const { brix, acid, ph } = shown(real);
+      const told = { stage: 'syrup', items: planned, massGrams: totalOf(real), conditions };
+      const found = measuredTank({ ...told, measured: { brix, acid, ph } });
+      expect(found.ok).toBe(true);
+      if (!found.ok) return;
+      for (const [at, { massGrams }] of found.value.entries())
+        expect(massGrams / (real[at]?.massGrams ?? 0)).toBeCloseTo(1, 5);
+    }
+  });
+
   it('law: what is not there in excess is never asked to be taken out, and one item stays as it is', () => {
     const { planned } = syrupOf(9500, 450, 60, 150);
     const tank = planned.map((one) =>
