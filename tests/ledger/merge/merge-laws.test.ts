@@ -1,9 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { readLedger, settingsOf } from '../../../src/ledger/folder.ts';
+import { faultsIn } from '../../../src/ledger/merge/faults.ts';
 import { mergeTexts } from '../../../src/ledger/merge/merge-texts.ts';
 import { readText } from '../../../src/ledger/open-file.ts';
+import { memoryReadPort } from '../../../src/ledger/port.ts';
 import { readTrialCard } from '../../../src/ledger/read-trial.ts';
 import { readTime } from '../../../src/ledger/times.ts';
+import { ingredients } from '../../../src/reference/library.ts';
 import { bothDone } from './both-done.ts';
 import { type Doing, doings, type Notebook, names, notebooks, typedOut } from './notebook.ts';
 
@@ -58,6 +62,26 @@ describe('merging two people at one page', () => {
       { numRuns: 1200 },
     );
     expect(clean).toBeGreaterThan(300);
+  }, 120_000);
+
+  it('law: check passes on every clean merge of pages on which it passes', async () => {
+    const bench = 'ledger: 1\nbench:\n  time zone: Europe/Lisbon\n';
+    const port = memoryReadPort({ '/bench/bench.yaml': bench }, () => Date.UTC(2026, 5, 1));
+    const ledger = await readLedger('/bench', port);
+    const faultsOf = faultsIn({ file, ledger, settings: settingsOf(ledger.bench), ingredients });
+    fc.assert(
+      fc.property(notebooks, some, some, (page, first, second) => {
+        const [base = '', ours = '', theirs = ''] = [
+          page,
+          withAll(page, first, 'a'),
+          withAll(page, second, 'b'),
+        ].map(typedOut);
+        expect([...faultsOf(ours), ...faultsOf(theirs)]).toEqual([]);
+        const merged = mergeTexts({ file, texts: { base, ours, theirs }, labels, timeOf, faultsOf });
+        if (merged.state === 'clean') expect(faultsOf(merged.text)).toEqual([]);
+      }),
+      { numRuns: 150 },
+    );
   }, 120_000);
 
   it('law: nothing that either wrote is missing, conflict or not', () => {

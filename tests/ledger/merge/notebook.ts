@@ -28,13 +28,19 @@ export interface Notebook {
 }
 
 export const names = [
-  'orange oil',
+  'sweet orange oil',
   'polysorbate 80',
   'propylene glycol',
   'sucrose',
   'citric acid',
-  'cassis stock',
+  'ethanol',
 ];
+
+/** What each of two people adds. */
+const added: Readonly<Record<string, readonly string[]>> = {
+  a: ['malic acid', 'tartaric acid', 'lactic acid', 'ascorbic acid'],
+  b: ['sodium benzoate', 'potassium sorbate', 'vanillin', 'maltol'],
+};
 
 export const timeText = (minutes: number): string =>
   `${new Date(Date.UTC(2026, 2, 3) + minutes * 60_000).toISOString().slice(0, 16)}+00:00`;
@@ -212,7 +218,7 @@ export const doings: fc.Arbitrary<Doing> = fc.oneof(
         stages: at(page.stages, stage, (items) => {
           const place = items.findIndex((one) => one.name === names[behind % 2 === 0 ? 1 : 3]);
           if (place === -1) return items;
-          const name = `${side} ${items.length + behind}`;
+          const name = added[side]?.[(items.length + behind) % 4] ?? side;
           if (items.some((one) => one.name === name)) return items;
           return items.toSpliced(place + 1, 0, {
             ...{ name, lead: [], amount: text, comment: '', facts: [] },
