@@ -67,7 +67,7 @@ export interface ReadSeries {
   readonly notes: readonly Problem[];
 }
 
-async function readSeries(here: Here, io: Io, name: string): Promise<ReadSeries> {
+export async function readSeries(here: Here, io: Io, name: string): Promise<ReadSeries> {
   const series = await openRungs(here, (await openSeriesNamed(here, io, name)).card);
   const counts = countRungs(series.rungs);
   const estimate = seriesBreak(series, here.bench);
@@ -173,14 +173,29 @@ const noteBlocks = (notes: readonly Problem[]): Page =>
         },
       ];
 
-function alikeBlocks({ differences, rungs }: SeriesRungs): Page {
+export function alikeBlocks({ differences, rungs }: SeriesRungs): Page {
   if (rungs.length < 2) return [];
   if (differences.length === 0) return [{ kind: 'text', text: 'made the same way: yes' }];
-  const notes = grouped(differences).map(
-    ({ trials, what, text, others }) => `${listed(trials)}: ${what} ${text}, against ${others}`,
-  );
-  const block: Block = { kind: 'notes', mark: '-', notes: notes.map(visible) };
+  const groups = grouped(differences);
+  const days = groups.filter(({ what }) => what === 'day made');
+  const isManyDays = days.length > mostDays;
+  const notes = groups
+    .filter((group) => !(isManyDays && days.includes(group)))
+    .map(({ trials, what, text, others }) => `${listed(trials)}: ${what} ${text}, against ${others}`);
+  const block: Block = {
+    kind: 'notes',
+    mark: '-',
+    notes: [...(isManyDays ? [daysText(rungs)] : []), ...notes].map(visible),
+  };
   return [{ kind: 'text', text: 'made the same way: no' }, block];
+}
+
+/** Of more than so many days that differ, which trial was made on which is not told one by one. */
+const mostDays = 2;
+
+function daysText(rungs: SeriesRungs['rungs']): string {
+  const days = [...new Set(rungs.map(({ day }) => day).filter((day) => day !== ''))].sort();
+  return `made on ${days.length} days, ${days[0]} to ${days.at(-1)}`;
 }
 
 /** Trials that differ in the same way are told of in one line. */
