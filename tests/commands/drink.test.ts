@@ -79,6 +79,13 @@ describe('drink', () => {
     expect(leafValue(answer['titratableAsCitric'])).toBeCloseTo(leafValue(quick['titratableAsCitric']), 3);
   });
 
+  it('law: ph --trial is at the temperature of the bench, as drink is', async () => {
+    const folder = await exampleLedger();
+    const drink = await found(['drink', '17'], { folder });
+    const quick = await found(['ph', '--trial', '17'], { folder });
+    expect(leafValue(quick['ph'])).toBeCloseTo(leafValue(drink['ph']), 3);
+  });
+
   it('law: the volumes of CO2 that are aimed at lower the pH of a weak drink and leave its acid', async () => {
     const items = ['citric acid: 0.05 g', 'trisodium citrate dihydrate: 0.3 g', 'deionised water: to 1 L'];
     const still = await drinkOf(litre(items));

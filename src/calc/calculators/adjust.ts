@@ -49,7 +49,7 @@ export const adjust = defineCalculator({
       placeholder: 'ALKALINITY',
     }),
     temperature: quantityField({
-      help: 'such as 20 C; 25 C if left out',
+      help: 'such as 20 C; 25 C if left out, of a trial that of the bench',
       accepts: ['temperature'],
       placeholder: 'TEMP',
     }),
@@ -75,7 +75,7 @@ export const adjust = defineCalculator({
       says: 'for the sugar and the water of trial 17',
     },
   ],
-  takes: ({ mixture, alkalinity }) => {
+  takes: ({ mixture, alkalinity, temperature }) => {
     const why = 'it needs a target';
     const { drink } = mixture;
     if (!drink) return { why };
@@ -84,7 +84,11 @@ export const adjust = defineCalculator({
       why,
       beside: {
         stage: drink.name,
-        given: { items: besideAcids(drink), ...(water && water.inner > 0 ? { alkalinity: water } : {}) },
+        given: {
+          items: besideAcids(drink),
+          ...(water && water.inner > 0 ? { alkalinity: water } : {}),
+          ...(temperature ? { temperature } : {}),
+        },
       },
     };
   },

@@ -31,7 +31,7 @@ export const ph = defineCalculator({
   fields: {
     items: portionsField({ help: 'what is dissolved, such as "4.5 g/L citric acid"' }),
     temperature: quantityField({
-      help: 'such as 20 C; 25 C if left out',
+      help: 'such as 20 C; 25 C if left out, of a trial that of the bench',
       accepts: ['temperature'],
       placeholder: 'TEMP',
     }),
@@ -58,12 +58,15 @@ export const ph = defineCalculator({
     },
     { line: 'ph water --co2 "1 atm"', says: 'carbonated water' },
   ],
-  takes: ({ mixture, alkalinity }) => {
+  takes: ({ mixture, alkalinity, temperature }) => {
     const { drink } = mixture;
     if (!drink) return { why: 'it has no stage named drink' };
     const items = portionsIn(drink);
     const own = alkalinity && times(alkalinity, benchWaterShare(drink));
-    const water = own && own.inner > 0 ? { alkalinity: own } : {};
+    const water = {
+      ...(own && own.inner > 0 ? { alkalinity: own } : {}),
+      ...(temperature ? { temperature } : {}),
+    };
     if (items.length === 0)
       return { why: 'nothing in the drink moves its pH', beside: { stage: drink.name, given: water } };
     return [{ stage: drink.name, given: { items, ...water } }];
