@@ -52,6 +52,9 @@ const mends: ReadonlyMap<string, string> = new Map([
   ['£/L', 'GBP/L'],
 ]);
 
+/** Turbidity of other meters and scales. */
+const otherHaze = /^(?:FNU|FTU|EBC|ASBC)$/iu;
+
 /** Months and years differ in length. */
 const longTimes = /^(?:months?|years?|yrs?)$/iu;
 
@@ -78,6 +81,13 @@ export function unitFault({ word, number, span }: UnitSlip): Parsed<never> {
   if (longTimes.test(word)) {
     return refused('unknown-unit', `"${word}" has no fixed length`, 'count it in days, such as 30 d', span);
   }
+  if (otherHaze.test(word))
+    return refused(
+      'unknown-unit',
+      `"${word}" is of another meter than NTU, and is not converted`,
+      'give NTU, as a white-light meter shows it',
+      span,
+    );
   const mend = mends.get(word) ?? caseMend(word) ?? nearestUnit(word);
   const hint = mend ? `write ${number} ${mend}, if that is meant` : 'use a unit such as g, mL, %, ppm or g/L';
   return refused('unknown-unit', `"${word}" is not a unit`, hint, span);

@@ -1,5 +1,6 @@
 /** The answers of a trial as a page. */
 
+import type { Answer } from '../calc/answer.ts';
 import { answerPage } from '../output/answer-page.ts';
 import type { Page } from '../output/view.ts';
 import type { Source } from '../reference/sources.ts';
@@ -15,12 +16,13 @@ export function reckonedPage(
   explain: boolean,
 ): Page {
   const { number, title } = trial.card;
+  const said = new Set<string>();
   return [
     { kind: 'heading', text: `Trial ${number}${title ? `: ${title}` : ''}` },
     ...answers.flatMap(
       ({ calculator, filed }): Page => [
         { kind: 'heading', text: filed.stage ? `${calculator.name}, ${filed.stage}` : calculator.name },
-        ...answerPage(wordSources(filed.answer, sources), calculator.readings, explain),
+        ...answerPage(sayingOnce(wordSources(filed.answer, sources), said), calculator.readings, explain),
       ],
     ),
     ...(notApplied.length > 0
@@ -34,6 +36,13 @@ export function reckonedPage(
         ]
       : []),
   ];
+}
+
+/** A caution that an answer above has said is not said again. */
+function sayingOnce(answer: Answer, said: Set<string>): Answer {
+  const cautions = answer.cautions.filter(({ text }) => !said.has(text));
+  for (const { text } of cautions) said.add(text);
+  return { ...answer, cautions };
 }
 
 /** Those that do not apply for the same reason stand in one note. */

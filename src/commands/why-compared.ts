@@ -162,6 +162,13 @@ function lookRow(
   ];
 }
 
+/** `0.021 to 0.95 NTU` */
+function spanText({ low, high, unit }: HazeRow): string {
+  if (!Number.isFinite(high)) return `from ${numberText(low, 2)} ${unit}`;
+  if (low <= 0) return `up to ${numberText(high, 2)} ${unit}`;
+  return `${numberText(low, 2)} to ${numberText(high, 2)} ${unit}`;
+}
+
 export function hazeBlocks(rows: readonly HazeRow[]): Page {
   if (rows.length === 0) return [];
   const text = (value: number, unit: string): string =>
@@ -182,7 +189,7 @@ export function hazeBlocks(rows: readonly HazeRow[]): Page {
         visible(row.sample),
         row.what,
         row.measured === undefined ? '-' : text(row.measured, row.unit),
-        `${text(row.low, row.unit)} to ${text(row.high, row.unit)}`,
+        spanText(row),
         visible(row.by),
         row.agrees ? 'agrees' : 'DIFFERS',
       ]),

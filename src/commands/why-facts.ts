@@ -12,6 +12,7 @@ import { diameterToRise } from '../calc/settling/rise.ts';
 import { mediumDensity, mediumViscosity, oilDensityAt } from '../calc/settling/stage-liquid.ts';
 import type { ObservationCard, SampleCard, TrialCard } from '../ledger/cards.ts';
 import { drinkConditions } from '../ledger/drink-conditions.ts';
+import { dayOf } from '../ledger/look-strip.ts';
 import { ageSeconds } from '../ledger/outcome.ts';
 import type { SeriesRungs, Standing } from '../ledger/rungs.ts';
 import { observationsOf } from '../ledger/sample-record.ts';
@@ -30,6 +31,8 @@ import {
 
 const secondsInDay = 86_400;
 const ICE_POINT_KELVIN = 273.15;
+/** ms: what is measured within a day after a look belongs to it. */
+const SAME_LOOK = secondsInDay * 1000;
 
 export interface Looked {
   readonly here: Here;
@@ -55,7 +58,7 @@ export function knownOf(looked: Looked): Known {
     looks: observation.looks,
     ageDays: age === undefined ? undefined : age / secondsInDay,
     settleDays: (series?.series.settle ?? here.bench.settle).inner / secondsInDay,
-    wasClear: earlierClear(looked),
+    ...earlier(looked),
     ...neighbours(series, card.number),
     celsius: kelvin - ICE_POINT_KELVIN,
     vessel: sample.in ?? '',
@@ -73,10 +76,21 @@ export function knownOf(looked: Looked): Known {
   };
 }
 
-const earlierClear = ({ card, sample, observation }: Looked): boolean =>
-  observationsOf(card, sample).some(
-    (one) => one.at.epochMilliseconds < observation.at.epochMilliseconds && one.looks.includes('clear'),
+function earlier({ card, sample, observation }: Looked) {
+  const seen = observationsOf(card, sample);
+  const before = seen.filter((one) => one.at.epochMilliseconds < observation.at.epochMilliseconds);
+  const last = before.findLast(({ looks }) => looks.length > 0);
+  const day = last && dayOf(card, sample, last.at.epochMilliseconds);
+  const measured = seen.findLast(
+    ({ droplet, at }) =>
+      droplet && droplet.inner > 0 && at.epochMilliseconds - observation.at.epochMilliseconds <= SAME_LOOK,
   );
+  return {
+    wasClear: before.some(({ looks }) => looks.includes('clear')),
+    before: last && `${last.looks.join(', ')}${day === undefined ? '' : ` on day ${day}`}`,
+    measuredDroplet: measured?.droplet && measured.droplet.inner * 1e9,
+  };
+}
 
 /** The bench's ways of viewing; a sample has no say in what is usual. */
 const isUsual = (viewed: string, { bench }: Here): boolean =>
@@ -156,11 +170,11 @@ function impliedBy(
     const band = { low: 1 / meter.high, high: 1 / meter.low };
     const large = impliedSizes(model.curve, modelled, band).find(({ branch }) => branch === 'large');
     const or = large ? ` (or large ones, from ${numberText(large.lowNanometres, 2)} nm up)` : '';
-    return sizes && { ...sizes, from: `${turbidity.written}${or}` };
+    return sizes && { ...sizes, from: `${turbidity.written}${or}`, isReading: true };
   }
   const band = ntuOfLook(looks, backgroundOf(viewed));
   if (!band) return undefined;
   const high = Number.isFinite(band.high) ? band.high : undefined;
   const sizes = sizesBetween(model.curve, { low: band.low > 0 ? band.low : undefined, high });
-  return sizes && { ...sizes, from: `"${looks.join(', ')}"` };
+  return sizes && { ...sizes, from: `"${looks.join(', ')}"`, isReading: false };
 }

@@ -12,12 +12,14 @@ export interface Explained {
   readonly trial: number;
   readonly sample: string;
   readonly day: number | undefined;
+  /** The day that was asked for, where nothing was seen on it. */
+  readonly askedDay: number | undefined;
   readonly known: Known;
   readonly causes: readonly Cause[];
   readonly rows: readonly HazeRow[];
 }
 
-export function whyPage({ trial, sample, day, known, causes, rows }: Explained): Page {
+export function whyPage({ trial, sample, day, askedDay, known, causes, rows }: Explained): Page {
   const when = day === undefined ? '' : `, day ${day}`;
   return [
     {
@@ -25,6 +27,14 @@ export function whyPage({ trial, sample, day, known, causes, rows }: Explained):
       text: visible(`Trial ${trial}, ${sample}${when}: ${known.looks.join(', ')}.`),
       tone: 'strong',
     },
+    ...(askedDay === undefined
+      ? []
+      : [
+          {
+            kind: 'text',
+            text: `Nothing was seen on day ${trimmedNumber(askedDay)}: this is the last look before it.`,
+          } as const,
+        ]),
     { kind: 'pairs', pairs: knownPairs(known).map(([label, text]) => [label, visible(text)] as const) },
     ...hazeBlocks(rows),
     ...causeBlocks(causes),
@@ -38,15 +48,15 @@ export function whyPage({ trial, sample, day, known, causes, rows }: Explained):
 
 const closing = (causes: readonly Cause[]): string =>
   causes.length === 0
-    ? 'Nothing here needs explaining. Seven days on the bench say seven days, that lot and that temperature: never a shelf life.'
+    ? 'Nothing here needs explaining. A week on the bench says a week, that lot and that temperature: never a shelf life.'
     : 'The order is common practice, not a measurement; sizes are good to 20 %, what is seen to four times. Try the cheapest first, one thing at a time.';
 
 function causeBlocks(causes: readonly Cause[]): Page {
   if (causes.length === 0) return [];
   const notes = causes.map((one) => {
-    const { title, next, source } = causeWords[one.code];
+    const { title, source } = causeWords[one.code];
     return visible(
-      `${likelihood(one.weight)}: ${title}. ${capital(one.because)}. Next: ${next}. [${source}]`,
+      `${likelihood(one.weight)}: ${title}. ${capital(one.because)}. Next: ${nextOf(one)}. [${source}]`,
     );
   });
   return [
@@ -54,6 +64,8 @@ function causeBlocks(causes: readonly Cause[]): Page {
     ...notes.map((note, at) => ({ kind: 'notes', mark: `${at + 1}`, notes: [note] }) as const),
   ];
 }
+
+const nextOf = (one: Cause): string => one.next ?? causeWords[one.code].next;
 
 const capital = (text: string): string =>
   `${text.charAt(0).toUpperCase()}${text.slice(1)}`.replace(/\.$/u, '');
@@ -69,19 +81,27 @@ function knownPairs(known: Known): readonly (readonly [string, string])[] {
       'age',
       ageDays === undefined
         ? undefined
-        : `${numberText(ageDays, 2)} d, settles ${trimmedNumber(known.settleDays, 2)} d`,
+        : `${numberText(ageDays, 2)} d; looks count from ${trimmedNumber(known.settleDays, 2)} d on`,
     ],
-    ['before', known.wasClear ? 'clear' : undefined],
+    ['before', known.before],
     ['kept at', `${trimmedNumber(known.celsius, 3)} C${known.stress ? `, ${known.stress}` : ''}`],
     ['emulsifier per oil', emulsifierPerOil === undefined ? undefined : numberText(emulsifierPerOil, 3)],
     [
       'ratio would make',
       micelle === undefined ? undefined : `about ${numberText(micelle, 2)} nm, 1.5 times either way`,
     ],
-    ['haze means', haze],
+    [known.implied?.isReading ? 'reading means' : 'look means', haze],
     [
-      'unseen at this dose',
-      largestClear === undefined ? undefined : `droplets up to ${numberText(largestClear, 2)} nm`,
+      'measured',
+      known.measuredDroplet === undefined
+        ? undefined
+        : `droplets of ${numberText(known.measuredDroplet, 3)} nm`,
+    ],
+    [
+      'stays clear with',
+      largestClear === undefined
+        ? undefined
+        : `droplets up to ${numberText(largestClear, 2)} nm, at this dose`,
     ],
     ['control', known.control],
     ['blank', known.blank],
@@ -115,7 +135,7 @@ export const whyJson = ({ trial, sample, day, known, causes, rows }: Explained) 
         likelihood: likelihood(one.weight),
         title: causeWords[one.code].title,
         because: one.because,
-        next: causeWords[one.code].next,
+        next: nextOf(one),
         source: causeWords[one.code].source,
       })),
       haze: hazeJson(rows),

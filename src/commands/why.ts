@@ -32,10 +32,12 @@ export async function runWhy(call: Call, io: Io): Promise<Outcome> {
   const { mixture, warnings } = await resolveDesign(here, trial, book);
   const meter = await ownMeter(here, book);
   const known = knownOf({ here, book, card, sample, observation, mixture, series, meter });
+  const seenOn = dayOf(card, sample, observation.at.epochMilliseconds);
   const explained = {
     trial: card.number,
     sample: sample.name,
-    day: dayOf(card, sample, observation.at.epochMilliseconds),
+    day: seenOn,
+    askedDay: day !== undefined && seenOn !== undefined && Math.floor(day) > seenOn ? day : undefined,
     known,
     causes: causesOf(known),
     rows: hazeRows({ card, mixture, bench: here.bench, meter }).filter((row) => row.sample === sample.name),

@@ -113,6 +113,12 @@ describe('reckon', () => {
     expect(out.lastIndexOf('local food law')).toBeGreaterThan(out.lastIndexOf('\n! '));
   });
 
+  it('says a caution once, though two stages ask for it', async () => {
+    const folder = await exampleLedger();
+    const { out } = await neckring(['reckon', '17', '--dry-run'], { folder });
+    expect(out.split('NTU is a white-light estimate').length - 1).toBe(1);
+  });
+
   it('takes several trials, and writes to each', async () => {
     const folder = await exampleLedger();
     const ran = await neckring(['reckon', '13', '17'], { folder, now });

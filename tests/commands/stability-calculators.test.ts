@@ -67,6 +67,23 @@ describe('clarity', () => {
     expect([none.code, none.out.includes('No droplet size makes 4000 NTU')]).toEqual([1, true]);
   });
 
+  it('says first what a reading or a dose means, and where droplets larger still would read so too', async () => {
+    const drink = ['clarity', orange, '100 g/L sucrose'];
+    expect((await neckring(drink)).out).toMatch(/^At this dose it stays clear, seen against black/);
+    const read = async (ntu: string) =>
+      (await neckring([...drink, '--turbidity', ntu])).out.replace(/\s+/g, ' ');
+    expect(await read('20 NTU')).toMatch(
+      /^20 NTU means droplets of about \d+ nm \(\d+ to \d+ nm\), or large ones/,
+    );
+    expect(await read('8 NTU')).toContain('Droplets above 5 um would read so too');
+    expect(await read('200 NTU')).not.toContain('would read so too');
+  });
+
+  it('converts no infra-red reading', async () => {
+    const { code, err } = await neckring(['clarity', orange, '--turbidity', '3 FNU']);
+    expect([code, err.includes('"FNU" is of another meter than NTU')]).toEqual([2, true]);
+  });
+
   it('law: three readings of the own meter set it, and its band with it', async () => {
     const base = ['clarity', orange, '--droplet', '40 nm'];
     const plain = await found(base);
@@ -235,6 +252,21 @@ describe('lasts', () => {
     const other = await value([...words, '--plan', '26 wk at 4 C'], 'remaining');
     expect(leafValue(legs['remaining'])).toBeCloseTo(one * other, 10);
     expect(leafValue(legs['remainingLow'])).toBeLessThan(leafValue(legs['remaining']));
+  });
+
+  it('law: a cold leg of storage is as unsure as the cold is', async () => {
+    const words = ['lasts', 'sucrose', '--ph', '2.8', '--temperature', '22 C', '--plan'];
+    const band = async (plan: string): Promise<number> => {
+      const answer = await found([...words, plan]);
+      return Math.log(leafValue(answer['remainingLow'])) / Math.log(leafValue(answer['remaining']));
+    };
+    expect(await band('4 wk at 22 C')).toBeCloseTo(1.5, 8);
+    expect(await band('4 wk at 22 C, 26 wk at 4 C')).toBeCloseTo(2, 8);
+  });
+
+  it('says that nothing finer is told of polysorbate', async () => {
+    const { out } = await neckring(['lasts', 'polysorbate 80', '--ph', '3', '--against', 'ph 2.7, 22 C']);
+    expect(out.replace(/\s+/g, ' ')).toContain('No comparison, rest or loss of it is told');
   });
 
   it('compares the stages of a formula: an acid syrup is harder on esters than its drink', async () => {

@@ -65,6 +65,26 @@ describe('why', () => {
     );
   });
 
+  it('a size that was measured is not asked for again, and the look before stands there', async () => {
+    const folder = await seen('--look', 'hazy', '--turbidity', '9 NTU', '--droplet', '60 nm');
+    const [first] = rows((await found(['why', '17'], { folder }))['causes']);
+    expect([first?.['cause'], String(first?.['because'])]).toEqual([
+      'droplets-grew',
+      expect.stringContaining('60.0 nm were measured'),
+    ]);
+    expect(String(first?.['next'])).toContain('measure the size again');
+    const page = (await neckring(['why', '17'], { folder })).out;
+    expect(page).toMatch(/before +clear on day 1/);
+    expect(page).toMatch(/measured +droplets of 60.0 nm/);
+  });
+
+  it('says so where nothing was seen on the day that is asked about', async () => {
+    const { out } = await neckring(['why', '17', '--sample', 'warm glass', '--at', '4'], {
+      folder: await exampleLedger(),
+    });
+    expect(out).toContain('Nothing was seen on day 4: this is the last look before it.');
+  });
+
   it('tells no size from the haze of a concentrate', async () => {
     const answer = await found(['why', '14'], { folder: await exampleLedger() });
     expect([record(answer['impliedLow'])['value'], record(answer['largestClearDiameter'])['value']]).toEqual([

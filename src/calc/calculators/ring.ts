@@ -89,12 +89,12 @@ export const ring = defineCalculator({
     mediumDensity: { label: 'density of the medium', unit: 'g/mL' },
     viscosity: { label: 'viscosity of the medium', unit: 'mPa s' },
     insolubleFraction: {
-      label: 'insoluble oil in the oil phase',
+      label: 'insoluble oil in it, of the oil',
       unit: '',
       as: 'percent',
     },
-    ripeningStopLow: { label: 'stopped ripening, from', unit: '', as: 'percent' },
-    ripeningStopHigh: { label: 'stopped ripening, to', unit: '', as: 'percent' },
+    ripeningStopLow: { label: 'ripening was stopped by, from', unit: '', as: 'percent' },
+    ripeningStopHigh: { label: 'ripening was stopped by, to', unit: '', as: 'percent' },
     weighting: {
       label: 'to match the densities',
       columns: {

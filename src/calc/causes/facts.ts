@@ -15,6 +15,10 @@ export interface Known {
   readonly wasClear: boolean;
   /** What sets it apart from the other beakers of its series, in words. */
   readonly differences: readonly string[];
+  /** The last look before this one, with its day. */
+  readonly before: string | undefined;
+  /** nm: the newest size that was measured of the sample up to this look. */
+  readonly measuredDroplet: number | undefined;
   readonly control: Neighbour | undefined;
   readonly blank: Neighbour | undefined;
   readonly celsius: number;
@@ -45,7 +49,15 @@ export interface Known {
   /** Above 1 % of oil, where no size can be told from a haze. */
   readonly isConcentrate: boolean;
   /** nm: sizes that the haze could mean. */
-  readonly implied: { readonly low: number; readonly high: number; readonly from: string } | undefined;
+  readonly implied:
+    | {
+        readonly low: number;
+        readonly high: number;
+        readonly from: string;
+        /** By a meter; else by the look. */
+        readonly isReading: boolean;
+      }
+    | undefined;
   /** nm: the largest droplet that would not be seen at this dose. */
   readonly largestClear: number | undefined;
   /** nm: what the ratio makes where all oil goes into micelles. */
@@ -58,9 +70,16 @@ export interface Cause {
   readonly weight: number;
   /** What speaks for it here. */
   readonly because: string;
+  /** What to try next, where what is known leaves another step than the usual one. */
+  readonly next?: string;
 }
 
-export const cause = (code: CauseCode, weight: number, because: string): Cause => ({ code, weight, because });
+export const cause = (code: CauseCode, weight: number, because: string, next?: string): Cause => ({
+  code,
+  weight,
+  because,
+  ...(next === undefined ? {} : { next }),
+});
 
 /** How likely a cause is, as a word. */
 export const likelihood = (weight: number): string =>

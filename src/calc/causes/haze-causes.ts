@@ -28,16 +28,23 @@ export function ratioCause({ emulsifierPerOil: ratio, micelle }: Known): readonl
   ];
 }
 
-function sizeCauses({ implied, wasClear, micelle, isConcentrate }: Known): readonly Cause[] {
+function sizeCauses(known: Known): readonly Cause[] {
+  const { implied, wasClear, micelle, isConcentrate, measuredDroplet } = known;
   const sizes = implied
     ? `${implied.from} means droplets ${spanWords(implied)} at this dose`
     : isConcentrate
       ? 'a concentrate: no droplet size can be told from its haze before it is diluted'
       : 'no droplet size can be told from the haze at this dose';
   const expected = micelle === undefined ? '' : `; the ratio would make about ${numberText(micelle, 2)} nm`;
-  return wasClear
-    ? [cause('droplets-grew', 70, `${sizes}${expected}`)]
-    : [cause('droplets-large', 62, `${sizes}${expected}`)];
+  const measured =
+    measuredDroplet === undefined ? '' : `; ${numberText(measuredDroplet, 3)} nm were measured`;
+  const because = `${sizes}${expected}${measured}`;
+  if (!wasClear) return [cause('droplets-large', 62, because)];
+  const next =
+    measuredDroplet === undefined
+      ? undefined
+      : 'measure the size again after as many days: growth goes on; then try 10 % of an insoluble oil (MCT, ester gum) in the oil, or a folded oil';
+  return [cause('droplets-grew', 70, because, next)];
 }
 
 function doseCause({ largestClear, micelle, isDrink }: Known): readonly Cause[] {

@@ -1,5 +1,6 @@
 /** What must be said beside the figures of `lasts`. */
 
+import { acidOnlyUpTo } from '../../reference/kinetics.ts';
 import type { LastsGiven } from '../calculators/lasts.ts';
 import type { Working } from '../working.ts';
 import type { Law } from './law.ts';
@@ -24,6 +25,12 @@ export function sayLastsCautions(working: Working, { law, given }: Said): void {
       'taft-series',
     );
   }
+  if (law.kind === 'ester' && given.stage.some(({ ph = 0 }) => ph > acidOnlyUpTo))
+    working.caution(
+      'hardly-acid',
+      'With too little acid to count an ester lasts years: of ethyl acetate half is left after about 2 years at pH 7 and 25 C.',
+      'mabey-mill-1978',
+    );
   if (law.kind === 'sucrose')
     working.caution(
       'inversion-and-haze',

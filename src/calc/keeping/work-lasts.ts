@@ -148,16 +148,10 @@ function stageRows(given: LastsGiven, { law, here, rate }: Setting) {
       halfLifeDays: one.ok ? halfLifeDays(one.value.perSecond) : null,
       remaining: one.ok && seconds !== undefined ? Math.exp(-one.value.perSecond * seconds) : null,
       rateRatio: one.ok ? one.value.perSecond / rate.perSecond : null,
-      note: one.ok ? '' : there.ph > acidOnlyUpTo ? hardlyAcid(law) : one.fault.message,
+      note: one.ok ? '' : there.ph > acidOnlyUpTo ? 'too little acid to count' : one.fault.message,
     };
   });
 }
-
-/** What is known where too little acid is left for the acid law. */
-const hardlyAcid = ({ kind }: Law): string =>
-  kind === 'ester'
-    ? 'years, with too little acid to count: of ethyl acetate half is left after about 2 y at pH 7, 25 C'
-    : 'years: too little acid to count';
 
 /** Never a figure: months to years, with the ends of the class estimate. */
 function polysorbate(

@@ -5,6 +5,7 @@ import {
   hazeBands,
   nephelometer,
   singleScattering,
+  sizesLookedFor,
   usualWavelength,
 } from '../../reference/light.ts';
 import type { ClarityGiven } from '../calculators/clarity.ts';
@@ -36,14 +37,20 @@ function saySize(working: Working, { haze, given, inverse }: Said): void {
   if (haze)
     working.caution(
       'size-uncertainty',
-      'Turbidity is good to a few per cent where the size is truly known; haze goes with its cube, so 25 % in size doubles it, and with a guessed size allow three times either way.',
+      'Good to a few per cent where the size is truly known; haze goes with its cube: with a guessed size, or that of a sizer, allow three times either way.',
       'bohren-huffman-1983',
     );
   if (given.spread === undefined && haze)
     working.caution(
       'one-size',
-      'One size is taken. A sizer prints its z-average: taken as the only size it overstates haze, 1.8 times at a polydispersity index of 0.2; give --spread.',
+      'One size is taken: that overstates the haze of a z-average, 1.8 times at a polydispersity index of 0.2; give --spread.',
       'moments of the lognormal distribution',
+    );
+  if (inverse.isOpen)
+    working.caution(
+      'larger-still',
+      `Droplets above ${sizesLookedFor.high / 1000} um would read so too, and are not looked for: they dim a lamp and rise within hours.`,
+      'bohren-huffman-1983',
     );
   if (inverse.implied.length > 1)
     working.caution(
@@ -57,7 +64,7 @@ function saySight(working: Working, { haze, calibration, background, inverse }: 
   const own =
     calibration.readings > 0
       ? `NTU is set by ${calibration.readings} readings of your own meter, 95 % band.`
-      : `NTU is a white-light estimate, good to a factor of ${nephelometer.factor}; three readings or more of your own meter on droplets of known size (--reading) replace it.`;
+      : `NTU is a white-light estimate, good to a factor of ${nephelometer.factor}; three readings of your own meter or more (--reading) replace it.`;
   working.caution(
     'ntu-band',
     own,
@@ -66,7 +73,7 @@ function saySight(working: Working, { haze, calibration, background, inverse }: 
   if (haze || inverse.largestClear)
     working.caution(
       'eye-band',
-      `What is seen spreads four times between people and lighting, and up to twenty times between black and white; here ${background} is meant for the largest droplet, good to 20 % of its diameter.`,
+      `What is seen spreads four times between people and lighting, up to twenty between black and white. The largest droplet is meant on ${background}, good to 20 %.`,
       `${hazeBands.source}`,
     );
 }

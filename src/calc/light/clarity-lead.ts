@@ -1,19 +1,21 @@
 /** The sentence that must be read before the figures of `clarity`. */
 
-import { crowded, hazeBands, usualWavelength } from '../../reference/light.ts';
+import { crowded, hazeBands, sizesLookedFor, usualWavelength } from '../../reference/light.ts';
 import type { ClarityGiven } from '../calculators/clarity.ts';
 import { numberText, trimmedNumber } from '../number-text.ts';
 import { type Haze, type Inverse, isWhite } from './clarity.ts';
+import type { Background } from './look.ts';
 
 interface LeadFrom {
   readonly haze: Haze | undefined;
   readonly inverse: Inverse;
   readonly given: ClarityGiven;
+  readonly background: Background;
   readonly widthMetres: number;
   readonly isCrowded: boolean;
 }
 
-export function clarityLead({ haze, inverse, given, widthMetres, isCrowded }: LeadFrom): {
+export function clarityLead({ haze, inverse, given, background, widthMetres, isCrowded }: LeadFrom): {
   readonly lead?: string;
   readonly attention?: boolean;
 } {
@@ -40,7 +42,27 @@ export function clarityLead({ haze, inverse, given, widthMetres, isCrowded }: Le
       lead: 'At this dose even the smallest droplets would be seen: judge it at drinking strength.',
       attention: true,
     };
-  return haze
-    ? { lead: `Look: ${haze.look.look}. Bands of the eye, good to a factor of ${hazeBands.factor}.` }
-    : {};
+  const sentences = [
+    ...(haze ? [`Look: ${haze.look.look}. Bands of the eye, good to a factor of ${hazeBands.factor}.`] : []),
+    ...(given.turbidity && inverse.implied.length > 0 ? [meaningOf(given.turbidity.written, inverse)] : []),
+    ...(!haze && !given.turbidity && inverse.largestClear
+      ? [
+          `At this dose it stays clear, seen against ${background}, with droplets up to about ${numberText(inverse.largestClear, 2)} nm.`,
+        ]
+      : []),
+  ];
+  return sentences.length > 0 ? { lead: sentences.join(' ') } : {};
+}
+
+/** `8 NTU means droplets of about 76 nm (59 to 98 nm), if nothing but the oil scatters.` */
+function meaningOf(written: string, { implied }: Inverse): string {
+  const sizes = implied.map(({ diameterNanometres, lowNanometres, highNanometres }) => {
+    const low = numberText(lowNanometres, 2);
+    const span =
+      highNanometres >= sizesLookedFor.high
+        ? `from ${low} nm up`
+        : `${low} to ${numberText(highNanometres, 2)} nm`;
+    return `about ${numberText(diameterNanometres, 2)} nm (${span})`;
+  });
+  return `${written} means droplets of ${sizes.join(', or large ones of ')}, if nothing but the oil scatters.`;
 }

@@ -75,6 +75,8 @@ export interface Inverse {
   /** nm; undefined where no size of this dose is seen, 0 where every size is. */
   readonly largestClear: number | undefined;
   readonly implied: readonly (ImpliedSize & { readonly transmission: number })[];
+  /** True where droplets above the largest that are looked for would read so too. */
+  readonly isOpen: boolean;
 }
 
 /**
@@ -96,18 +98,15 @@ export function dropletsFrom(
   { widthMetres, calibration }: Glass,
 ): Inverse {
   const curve = sizeCurve({ ...of, wavelengthNanometres: usualWavelength.value }, asked.spread);
-  const implied =
-    asked.measuredNtu === undefined
-      ? []
-      : impliedSizes(curve, asked.measuredNtu / calibration.factor, {
-          low: 1 / calibration.high,
-          high: 1 / calibration.low,
-        });
+  const modelled = asked.measuredNtu === undefined ? undefined : asked.measuredNtu / calibration.factor;
+  const band = { low: 1 / calibration.high, high: 1 / calibration.low };
+  const implied = modelled === undefined ? [] : impliedSizes(curve, modelled, band);
   return {
     largestClear: largestBelow(curve, seenFrom(asked.background) / calibration.factor),
     implied: implied.map((one) => ({
       ...one,
       transmission: Math.exp(-curve.at(one.diameterNanometres).turbidity * widthMetres),
     })),
+    isOpen: modelled !== undefined && (curve.points.at(-1)?.ntu ?? 0) > modelled,
   };
 }

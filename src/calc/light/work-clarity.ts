@@ -19,7 +19,7 @@ import { type Dispersion, dropletFault, turbidity } from './turbidity.ts';
 import { workMie } from './work-mie.ts';
 
 /** Above 1 % of oil no droplet size can be told from a haze, nor a haze from a size. */
-const nothingTold: Inverse = { largestClear: undefined, implied: [] };
+const nothingTold: Inverse = { largestClear: undefined, implied: [], isOpen: false };
 
 /** From this mass fraction of sugar up a stage counts as a syrup. */
 const syrupFrom = 0.2;
@@ -118,7 +118,7 @@ function workHaze(given: ClarityGiven, working: Working, asked: Asked): Worked {
   };
   return {
     found: figures,
-    ...clarityLead({ haze, inverse, given, widthMetres: glass.widthMetres, isCrowded }),
+    ...clarityLead({ haze, inverse, given, background, widthMetres: glass.widthMetres, isCrowded }),
   };
 }
 
