@@ -32,7 +32,15 @@ export async function runDiffDriver(call: Call, io: Io): Promise<Outcome> {
   const there = await placeOf(path, io);
   const here = await openHere(there.io);
   const [was, now] = [textAt(before ?? '', io), textAt(after ?? '', io)];
-  return outcome(await comparisonOfTexts(here, there.io, { file: there.file, before: was, after: now }));
+  const page = await comparisonOfTexts(here, there.io, { file: there.file, before: was, after: now });
+  return outcome([...headed(there.file, page), { kind: 'lines', lines: [''] }]);
+}
+
+/** Git may show one file after another: each says which it is. */
+function headed(file: string, page: Page): Page {
+  const [first] = page;
+  const isNamed = first?.kind === 'heading' && first.text.startsWith(visible(file));
+  return isNamed ? page : [{ kind: 'text', text: visible(file), tone: 'faint' }, ...page];
 }
 
 /** Git shows what is written here line by line against the same of another version. */

@@ -8,8 +8,16 @@ import type { Block } from '../output/view.ts';
 import { visible } from '../output/visible.ts';
 import type { Outcome } from './command.ts';
 
-const pathWords = (path: readonly string[]): string =>
-  path.length === 0 ? 'the whole file' : path.map((step) => (step === '#' ? 'a comment' : step)).join(', ');
+/** `emulsion, polysorbate 80`: without the keys that only hold the others. */
+function pathWords(path: readonly string[]): string {
+  const named = path.filter(
+    (step, at) => !(path[0] === 'stages' && path.length > 1 && (at === 0 || (at === 2 && step === 'items'))),
+  );
+  const words = named
+    .filter((step, at) => step !== named[at - 1])
+    .map((step) => (step === '#' ? 'a comment' : step));
+  return words.length === 0 ? 'the whole file' : words.join(', ');
+}
 
 const conflictWords = ({ path, why }: Conflict): string => `${pathWords(path)}: ${why}`;
 

@@ -105,7 +105,7 @@ describe('two people at one ledger', () => {
     );
     const plan = await neckring(['merge-driver', '--plan', trial14], { folder: ledger.folder });
     expect(plan).toMatchObject({ code: 1 });
-    expect(plan.out).toContain('stages, emulsion, items, polysorbate 80: changed on both sides');
+    expect(plan.out).toContain('emulsion, polysorbate 80: changed on both sides');
   });
 
   it('a total that holds on each side and not together is left to a person', async () => {
@@ -117,7 +117,7 @@ describe('two people at one ledger', () => {
     );
     const { code, text } = await tried(ledger, 'merge', 'cassis');
     expect(code).toBe(1);
-    expect(text).toMatch(/stages, emulsion: does not fit together/u);
+    expect(text).toMatch(/emulsion: does not fit together/u);
     expect(await ledger.read(formula)).toMatch(
       /<<<<<<< \S+\n {6}- polysorbate 80: 52 %\n {6}- propylene glycol: 12 %\n=======\n {6}- polysorbate 80: 12 %\n {6}- propylene glycol: 52 %\n>>>>>>>/u,
     );
@@ -130,8 +130,8 @@ describe('two people at one ledger', () => {
       folder: ledger.folder,
     });
     expect(code).toBe(0);
-    expect(out).toContain('+ observations, 2026-03-14T09:00+00:00');
-    expect(out).toContain('~ stages, emulsion, items, polysorbate 80, polysorbate 80: 6 g -> 6.1 g');
+    expect(out).toContain('+ observations, 2026-03-14T09:00+00:00: look: hazy');
+    expect(out).toContain('~ emulsion, polysorbate 80: 6 g -> 6.1 g');
     expect(await ledger.git('status', '--porcelain')).toBe('');
   });
 

@@ -77,10 +77,19 @@ function changed(
 
 const longest = 60;
 
-/** What a line says, without its key; the first words of longer ones. */
+/** What a unit says, without what names it; the first words of longer ones. */
 function shortText(unit: Unit): string {
-  const { body } = unit;
-  const text = body.form === 'line' ? body.value + body.tail : bodyText(body);
-  const line = text.trim().replace(/\s+/gu, ' ');
+  const line = saidIn(unit).trim().replace(/\s+/gu, ' ');
   return line.length <= longest ? line : `${line.slice(0, longest - 1)}…`;
+}
+
+function saidIn({ body, node }: Unit): string {
+  if (body.form === 'line') return body.value + body.tail;
+  if (!('units' in body) || node?.kind !== 'map' || body.head.includes('\n')) return bodyText(body);
+  const [first, ...more] = body.units;
+  const facts = more.map((unit) => bodyText(unit.body).trim()).join(', ');
+  // A fact with its time is named by that time; an item is named by its key.
+  if (first?.key === 'at') return facts;
+  const amount = first ? saidIn(first).trim() : '';
+  return facts === '' ? amount : `${amount}, ${facts}`;
 }
