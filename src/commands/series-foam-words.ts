@@ -8,6 +8,7 @@ import type { SeriesRungs } from '../ledger/rungs.ts';
 import { visible } from '../output/visible.ts';
 import { moreFoamWithMore } from '../reference/antifoam-figures.ts';
 import type { Foam } from './series-foam.ts';
+import type { WantedHead } from './series-foam-wanted.ts';
 import { counted, figureText, listed } from './series-words.ts';
 
 export const headText = (metres: number): string => `${trimmedNumber(metres * 1000, 3)} mm`;
@@ -25,6 +26,10 @@ export function foamTestText({ foamTest }: BenchCard): string {
   return 'bench.yaml does not say how foam is tested. Heads compare only between pours alike: write "foam test" with glass, volume, temperature and pour.';
 }
 
+/** `Wanted: a head of 5 to 15 mm, the aim of orange cardamom.` */
+export const wantedText = ({ written, formula }: WantedHead): string =>
+  visible(`Wanted: a head of ${written}${formula === undefined ? '' : `, the aim of ${formula}`}.`);
+
 const doseText = ({ scales }: SeriesRungs, { dose }: Pick<HeadStep, 'dose'>): string =>
   dose === 0 ? 'none at all' : figureText(scales[0], dose);
 
@@ -37,7 +42,7 @@ const stepText = (step: HeadStep): string =>
 export function bandText(foam: Foam, series: SeriesRungs): string {
   const { band, steps, smallest, everyPour } = foam;
   if (!band)
-    return `To see which dose does: neckring series "${visible(series.series.name)}" --head "5 to 15 mm", with the head that you want.`;
+    return `To see which dose does: neckring series "${visible(series.series.name)}" --head "5 to 15 mm", with the head that you want; or "formula: NAME" in the file of the series, and "head: 5 to 15 mm" under its aims.`;
   if (!smallest) return `${outside(foam)} Nothing is read between the doses: no curve is known.`;
   const found = `The smallest dose tried with a head in the band is ${doseText(series, smallest)} (${stepText(smallest)}).`;
   if (!everyPour) return `${found} Of no dose every pour is in it.`;

@@ -11,15 +11,15 @@ import {
   smallestInBand,
 } from '../calc/foam/head-band.ts';
 import { trimmedNumber } from '../calc/number-text.ts';
-import { parseRange, type Range } from '../calc/range.ts';
+import type { Range } from '../calc/range.ts';
 import type { BenchCard } from '../ledger/cards.ts';
 import { type NotedHead, notedHeads } from '../ledger/head-pours.ts';
 import type { SeriesRungs } from '../ledger/rungs.ts';
 import { cautionBlocks } from '../output/answer-page.ts';
 import type { Page } from '../output/view.ts';
-import { fail } from '../problem.ts';
 import { type ActiveAtDose, activeAtDoses, foamCautions } from './series-foam-active.ts';
-import { bandText, foamNotes, foamTestText, headText } from './series-foam-words.ts';
+import type { WantedHead } from './series-foam-wanted.ts';
+import { bandText, foamNotes, foamTestText, headText, wantedText } from './series-foam-words.ts';
 import { figureText } from './series-words.ts';
 
 export { isFoamSeries } from '../ledger/head-pours.ts';
@@ -27,8 +27,7 @@ export { isFoamSeries } from '../ledger/head-pours.ts';
 export interface FoamOf {
   readonly series: SeriesRungs;
   readonly bench: BenchCard;
-  /** Typed as `--head "5 to 15 mm"`. */
-  readonly band?: Range | undefined;
+  readonly wanted?: WantedHead | undefined;
 }
 
 export interface Foam {
@@ -42,25 +41,16 @@ export interface Foam {
   readonly cautions: readonly Caution[];
 }
 
-/** `5 to 15 mm`, `at most 10 mm`. Refuses one figure alone: a head is never exact. */
-export function readHeadBand(typed: string): Range {
-  const range = parseRange(typed, ['length']);
-  if (!range.ok) return fail(range.fault.code, `--head: ${range.fault.message}`, range.fault.hint);
-  if (range.value.exact)
-    return fail('not-a-range', `--head ${typed} is one figure`, 'give a band, such as --head "5 to 15 mm"');
-  return range.value;
-}
-
 const bandOf = (range: Range | undefined): HeadBand | undefined =>
   range && {
     ...(range.low ? { lowMetres: range.low.inner } : {}),
     ...(range.high ? { highMetres: range.high.inner } : {}),
   };
 
-export function foamOf({ series, bench, band: range }: FoamOf): Foam {
+export function foamOf({ series, bench, wanted }: FoamOf): Foam {
   const heads = notedHeads(series);
   const steps = headSteps(heads);
-  const band = bandOf(range);
+  const band = bandOf(wanted?.range);
   const found = band ? smallestInBand(steps, band) : { smallest: undefined, everyPour: undefined };
   const active = activeAtDoses(series, steps);
   return {
@@ -80,6 +70,7 @@ export function foamBlocks(of: FoamOf): Page {
   return [
     { kind: 'heading', text: 'Foam' },
     { kind: 'text', text: foamTestText(bench) },
+    ...(of.wanted ? [{ kind: 'text', text: wantedText(of.wanted) } as const] : []),
     ...(foam.steps.length > 0 ? [headTable(foam, series)] : []),
     ...(foam.steps.length > 0 ? [{ kind: 'text', text: bandText(foam, series) } as const] : []),
     ...noteBlock(foamNotes({ foam, series, bench })),

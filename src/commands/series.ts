@@ -36,19 +36,21 @@ export async function runSeries(call: Call, io: Io): Promise<Outcome> {
   const read = await readSeries(here, io, name);
   const compared =
     against === undefined ? undefined : compareSeries(read, await readSeries(here, io, against));
-  const foam = await readFoam(call, here, read.series);
+  const foam = await readFoam(call, io, here, read.series);
   return outcomeOfSeries({ call, here, read, compared, foam, width: io.columns });
 }
 
 /** Heads over the dose of an antifoam; loaded only where they are what is asked. */
-async function readFoam(call: Call, { bench }: Here, series: SeriesRungs): Promise<ShownFoam | undefined> {
+async function readFoam(call: Call, io: Io, here: Here, series: SeriesRungs): Promise<ShownFoam | undefined> {
+  const { bench } = here;
   const head = optionValue(call, 'head');
   if (series.scales[0]?.isOilRatio || !isFoamSeries(series)) {
     if (head === undefined) return undefined;
     return fail('not-foam', '--head is for a series over antifoam', 'leave it out, or vary the antifoam');
   }
-  const { foamBlocks, foamJson, foamOf, readHeadBand } = await import('./series-foam.ts');
-  const of = { series, bench, band: head === undefined ? undefined : readHeadBand(head) };
+  const { foamBlocks, foamJson, foamOf } = await import('./series-foam.ts');
+  const { wantedHead } = await import('./series-foam-wanted.ts');
+  const of = { series, bench, wanted: await wantedHead(here, io, { head, series: series.series }) };
   const hasHeads = notedHeads(series).length > 0;
   return { page: foamBlocks(of), json: foamJson(of), cautions: foamOf(of).cautions, hasHeads };
 }
@@ -67,7 +69,7 @@ export interface ReadSeries {
   readonly notes: readonly Problem[];
 }
 
-export async function readSeries(here: Here, io: Io, name: string): Promise<ReadSeries> {
+async function readSeries(here: Here, io: Io, name: string): Promise<ReadSeries> {
   const series = await openRungs(here, (await openSeriesNamed(here, io, name)).card);
   const counts = countRungs(series.rungs);
   const estimate = seriesBreak(series, here.bench);
@@ -173,7 +175,7 @@ const noteBlocks = (notes: readonly Problem[]): Page =>
         },
       ];
 
-export function alikeBlocks({ differences, rungs }: SeriesRungs): Page {
+function alikeBlocks({ differences, rungs }: SeriesRungs): Page {
   if (rungs.length < 2) return [];
   if (differences.length === 0) return [{ kind: 'text', text: 'made the same way: yes' }];
   const groups = grouped(differences);

@@ -238,6 +238,8 @@ export interface SeriesCard extends FileCard {
   readonly control?: number | undefined;
   readonly blank?: number | undefined;
   readonly shape: 'edge' | 'window';
+  /** Whose aims count: the head of a series over antifoam. */
+  readonly formula?: Named | undefined;
   readonly note?: string | undefined;
   readonly decided?: Decision | undefined;
 }

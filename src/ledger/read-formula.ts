@@ -57,6 +57,8 @@ const aimKinds: Readonly<Record<string, readonly AimKind[]>> = {
   temperature: ['temperature'],
   alcohol: ['share v/v'],
   turbidity: ['turbidity'],
+  head: ['length'],
+  'head life': ['time'],
   'water activity': ['number'],
 };
 

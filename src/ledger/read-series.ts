@@ -43,6 +43,7 @@ export function readSeriesCard(document: LedgerDocument, settings: ReadSettings)
         control: countUnder(reading, root, 'control'),
         blank: countUnder(reading, root, 'blank'),
         shape: wordUnder(root, 'shape', ['edge', 'window']) ?? 'edge',
+        formula: namedUnder(root, 'formula'),
         note: proseUnder(reading, root, 'note'),
         decided: readDecision(reading, valueUnder(root, 'decided')),
       };

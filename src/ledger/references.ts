@@ -51,7 +51,11 @@ export function referencesIn(
     case 'formula':
       return [...trialUnder(card, 'from', card.from), ...inItems(card, isIngredient)];
     case 'series':
-      return [...trialUnder(card, 'control', card.control), ...trialUnder(card, 'blank', card.blank)];
+      return [
+        ...trialUnder(card, 'control', card.control),
+        ...trialUnder(card, 'blank', card.blank),
+        ...nameUnder('formula', card.formula),
+      ];
     case 'batch':
       return [
         ...trialUnder(card, 'trial', card.trial),

@@ -137,6 +137,7 @@ const series = keys({
   control: optionalText,
   blank: optionalText,
   shape: optional(oneOf(['edge', 'window'])),
+  formula: optionalText,
   note: optionalText,
   decided: optional(keys({ text: optionalText, date: optionalText, ratio: optionalText, why: optionalText })),
 });

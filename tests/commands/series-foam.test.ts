@@ -2,7 +2,8 @@ import { mkdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { openHere } from '../../src/commands/open-ledger.ts';
-import { foamBlocks, foamJson, isFoamSeries, readHeadBand } from '../../src/commands/series-foam.ts';
+import { foamBlocks, foamJson, isFoamSeries } from '../../src/commands/series-foam.ts';
+import { readHeadBand } from '../../src/commands/series-foam-wanted.ts';
 import { openRungs, openSeriesNamed } from '../../src/commands/series-open.ts';
 import type { Io } from '../../src/io.ts';
 import { layOut } from '../../src/output/page.ts';
@@ -52,7 +53,7 @@ async function foamLedger(glasses: readonly Glass[], bench = ''): Promise<string
 async function foamOfLedger(folder: string, name = 'foam', head?: string) {
   const here = await openHere(io(folder));
   const series = await openRungs(here, (await openSeriesNamed(here, io(folder), name)).card);
-  const of = { series, bench: here.bench, ...(head ? { band: readHeadBand(head) } : {}) };
+  const of = { series, bench: here.bench, ...(head ? { wanted: readHeadBand(head) } : {}) };
   const page = await layOut(foamBlocks(of), { width: 100, paint: (_, text) => text });
   return { series, page: page.replace(/\s+/g, ' '), json: foamJson(of) };
 }
@@ -109,6 +110,39 @@ describe('a series over the dose of antifoam', () => {
     ]);
     const exact = await neckring(['series', 'foam', '--head', '5 mm'], { folder });
     expect([exact.code, exact.out]).toEqual([2, '']);
+  });
+
+  it('the wanted head is the aim of the formula that the series names; a typed one goes before it', async () => {
+    const folder = await foamLedger(four);
+    await mkdir(join(folder, 'formulas'));
+    const formula = (aim: string) =>
+      `formula: orange soda\nstages:\n  drink:\n    - sucrose: 90 g\n    - water: to 1 L\naim:\n  ${aim}\n`;
+    await writeIn(folder, 'formulas/soda.yaml', formula('head: 5 to 15 mm'));
+    await writeIn(
+      folder,
+      'series/foam.yaml',
+      'series: foam\nvaries: antifoam emulsion\nformula: orange soda\n',
+    );
+    expect((await neckring(['check'], { folder })).out).toContain('no errors, no warnings');
+    const { out } = await neckring(['series', 'foam'], { folder });
+    expect(out).toContain('Wanted: a head of 5 to 15 mm, the aim of orange soda.');
+    expect(out).toContain('The smallest dose tried with a head in the band is 20.0 ppm');
+    const typed = await neckring(['series', 'foam', '--head', '40 to 50 mm'], { folder });
+    expect(typed.out).toContain('Wanted: a head of 40 to 50 mm.');
+    await writeIn(folder, 'formulas/soda.yaml', formula('head: 5 mm'));
+    const exact = await neckring(['series', 'foam'], { folder });
+    expect([exact.code, exact.err.includes('the aim "head: 5 mm" of orange soda is one figure')]).toEqual([
+      2,
+      true,
+    ]);
+    await writeIn(
+      folder,
+      'series/foam.yaml',
+      'series: foam\nvaries: antifoam emulsion\nformula: orange sod\n',
+    );
+    const gone = await neckring(['series', 'foam'], { folder });
+    expect([gone.code, gone.err.includes('orange soda')]).toEqual([2, true]);
+    expect((await neckring(['check'], { folder })).out).toContain('there is no formula "orange sod"');
   });
 
   it('only the bodies that the bench asks for', async () => {

@@ -36,6 +36,8 @@ export function aimValue(name: string, bound: Bound, drink: FinishedDrink): AimF
     case 'alcohol':
       return { inner: inKind(substancesNamed('ethanol', drink), 'share v/v') ?? 0 };
     case 'turbidity':
+    case 'head':
+    case 'head life':
       return { why: 'it is for measuring' };
     default: {
       const inner = inKind(substancesNamed(name, drink), bound.dimension);
