@@ -129,7 +129,9 @@ function seriesChange(
       fail('file-there', `${path} is there already`, 'give the series another name with --series');
     const { name, question, varies, same, judge } = series;
     const watch = here.bench.watch.written;
-    const after = newSeriesText({ name, question, varies, same, judge, watch, control, blank });
+    const { card } = start.design;
+    const formula = card.kind === 'formula' ? card.name : undefined;
+    const after = newSeriesText({ name, question, varies, same, judge, watch, control, blank, formula });
     return [{ path, before: undefined, after }];
   }
   if (control === undefined && blank === undefined) return [];

@@ -3,8 +3,11 @@
 import { loadArithmetic } from '../calc/arithmetic.ts';
 import type { Kept } from '../calc/rungs/ratio-masses.ts';
 import type { Io } from '../io.ts';
+import type { Variation } from '../ledger/ladder-vary.ts';
+import { isSameName } from '../ledger/stage-name.ts';
 import { isHomogenised, namedByBook, type Varied } from '../ledger/varied.ts';
 import { envelope } from '../output/answer-json.ts';
+import { fail } from '../problem.ts';
 import { type Call, type Outcome, optionValue } from './command.ts';
 import { controlTyped } from './ladder-control.ts';
 import { finishLadder } from './ladder-finish.ts';
@@ -33,6 +36,7 @@ export async function runLadder(call: Call, io: Io): Promise<Outcome> {
   const making = makingTyped(call) ?? (isStrong ? 'homogenised' : 'stirred');
   const asked: RungsAsked = { call, varied, isTurned: typed.isTurned, making };
   const variation = openVariation({ start, varied, kept });
+  refuseGivingWay(call, variation);
   if (hasArithmetic(call)) await loadArithmetic();
   const rungs = rungsTyped(asked);
   const control = await controlTyped(start, asked, io);
@@ -79,4 +83,15 @@ export async function runLadder(call: Call, io: Io): Promise<Outcome> {
 function keptIn(call: Call, varied: Varied, start: LadderStart): Kept {
   const names = start.trial.stages.flatMap(({ items }) => items.map(({ name }) => name));
   return orFail('--same', keptOf(call.values['same'] ?? [], varied, names));
+}
+
+/** What is varied, and what makes room for it, can't be kept. */
+function refuseGivingWay(call: Call, { stage, base, levers }: Variation): void {
+  const same = (call.values['same'] ?? []).map((text) => text.trim());
+  for (const [at, { name }] of stage.items.entries()) {
+    const word = same.find((text) => isSameName(text, name));
+    if (word === undefined || (at !== base.restAt && !levers.includes(at))) continue;
+    const what = at === base.restAt ? 'takes the rest of the stage' : 'is what is varied';
+    fail('unknown-kept', `--same ${word}: it ${what}, so it can't be kept`, 'leave it out');
+  }
 }

@@ -80,7 +80,30 @@ function amountScale(name: string, rungs: readonly RungFigure[]): AmountScale {
       hint: 'make all rungs up to one mass',
     });
   }
-  return { unit: unit.name, inUnit: inBasis('mass', unit.factor), doubt: undefined };
+  return {
+    unit: unit.name,
+    inUnit: inBasis('mass', unit.factor),
+    doubt: notAllMasses(name, rungs, unit.name),
+  };
+}
+
+/** A volume or drops in some rungs, a mass in others: all are masses by now, which is said. */
+function notAllMasses(name: string, rungs: readonly RungFigure[], unit: string): Scaled['doubt'] {
+  const typed = rungs.flatMap(({ trial, figure }) =>
+    figure.typed.map(({ quantity }) => ({
+      trial,
+      unit: quantity.unit,
+      isMass: quantity.dimension === 'mass',
+    })),
+  );
+  const other = typed.find(({ isMass }) => !isMass);
+  if (!other || !typed.some(({ isMass }) => isMass)) return undefined;
+  const trials = list(typed.filter((one) => one.unit === other.unit).map(({ trial }) => trial));
+  return {
+    code: 'two-units',
+    message: `${name} is given in ${other.unit} in trial ${trials} and as a mass in others: counted in ${unit}, as weighed or as its density says`,
+    hint: 'type it in one kind of unit in all rungs',
+  };
 }
 
 const asShare = (doubt: NonNullable<Scaled['doubt']>): AmountScale => ({

@@ -19,11 +19,13 @@ export interface NewSeries {
   /** Numbers of trials. */
   readonly control?: number | undefined;
   readonly blank?: number | undefined;
+  /** What it was made from, whose aims count. */
+  readonly formula?: string | undefined;
 }
 
 /** Its text, every fact on a line of its own; what passes and how long is watched stand there to be changed. */
 export function newSeriesText(series: NewSeries): string {
-  const { name, question, varies, same, judge, watch, control, blank } = series;
+  const { name, question, varies, same, judge, watch, control, blank, formula } = series;
   const list = (key: string, texts: readonly string[]): readonly string[] =>
     texts.length === 0 ? [] : [`${key}:`, ...texts.map((text) => `  - ${plainOrQuoted(text, 4)}`)];
   const facts = (some: readonly (readonly [string, string | undefined])[]): readonly string[] =>
@@ -44,6 +46,7 @@ export function newSeriesText(series: NewSeries): string {
       ['watch', watch],
       ['control', control?.toString()],
       ['blank', blank?.toString()],
+      ['formula', formula],
     ]),
   ].join('\n')}\n`;
 }

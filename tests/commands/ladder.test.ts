@@ -274,6 +274,8 @@ describe('ladder: what it writes', () => {
     const text = await readIn(folder, `trials/${file}`);
     expect(text).toContain('note: from formula orange cardamom');
     expect(text).not.toContain('aim');
+    const series = (await readdir(join(folder, 'series'))).find((name) => name !== 'orange-ladder.yaml');
+    expect(await readIn(folder, `series/${series}`)).toContain('\nformula: orange cardamom\n');
     expect((await neckring(['check'], { folder, now })).code).toBe(0);
   });
 });
@@ -287,6 +289,12 @@ describe('ladder: what it refuses, with nothing written', () => {
     ['garbage', ['13', '--rungs', '1:3, x'], '"x" is not a ratio'],
     ['nothing varied', ['13', '--vary', ' ', '--rungs', '1:3, 1:4'], '--vary is empty'],
     ['two things', ['13', '--vary', 'oil per emulsifier, blend HLB'], 'are two things'],
+    ['the rest kept', ['13', '--same', 'water'], 'takes the rest of the stage'],
+    [
+      'what is varied kept',
+      ['13', '--vary', 'propylene glycol', '--rungs', '2 g, 4 g', '--same', 'propylene glycol'],
+      'is what is varied',
+    ],
     ['two units', ['13', '--vary', 'propylene glycol', '--rungs', '2 g, 4 %'], 'are of two kinds'],
     ['no unit', ['13', '--vary', 'propylene glycol', '--rungs', '2, 4'], '"2" has no unit'],
     [

@@ -92,6 +92,27 @@ describe('what is varied, from the stages of each trial', () => {
     ]);
   });
 
+  it('a volume among masses is counted as a mass, and said so', async () => {
+    const mixed = await rungsOf(
+      await seriesLedger(two('propylene glycol', '6 g', '6 mL'), varies('propylene glycol')),
+    );
+    expect(mixed.rungs.map((rung) => rung.values[0])).toEqual([
+      expect.closeTo(6, 9),
+      expect.closeTo(6.216, 1),
+    ]);
+    expect(mixed.problems).toMatchObject([
+      {
+        code: 'two-units',
+        message:
+          'propylene glycol is given in mL in trial 2 and as a mass in others: counted in g, as weighed or as its density says',
+      },
+    ]);
+    const volumes = await rungsOf(
+      await seriesLedger(two('propylene glycol', '5 mL', '6 mL'), varies('propylene glycol')),
+    );
+    expect(volumes.problems).toEqual([]);
+  });
+
   it('stages of different mass are not compared by mass', async () => {
     const rungs = two('propylene glycol', '6 g', '6 g');
     const other = rungText({ trial: 2, items: item('propylene glycol', '6 g'), looks: {} });
