@@ -16,6 +16,7 @@ import { fail, ProblemError } from '../problem.ts';
 import { nearestNames, normaliseName } from '../reference/name.ts';
 import { bookOf } from './ledger-book.ts';
 import type { Here } from './open-ledger.ts';
+import { listed } from './series-words.ts';
 
 export interface OpenedSeries extends Opened<SeriesCard> {
   readonly card: SeriesCard;
@@ -56,18 +57,27 @@ async function seriesByName(here: Here, typed: string): Promise<Opened<SeriesCar
     return fail('same-name', message, 'name the file, or give one of them another name');
   }
   const unread = all.find(({ file, card }) => !card && file === `series/${typed}.yaml`);
-  return first ?? unread ?? noSuchSeries(here, typed, all);
+  return first ?? unread ?? (await noSuchSeries(here, typed, all));
 }
 
-function noSuchSeries(here: Here, typed: string, all: readonly Opened<SeriesCard>[]): never {
+async function noSuchSeries(here: Here, typed: string, all: readonly Opened<SeriesCard>[]): Promise<never> {
   const names = all.flatMap(({ card }) => (card ? [card.name] : []));
   const near = nearestNames(normaliseName(typed), names, 3);
+  const message = `there is no series "${typed}"`;
+  if (near.length > 0)
+    return fail('no-series', message, `did you mean ${near.map((name) => `"${name}"`).join(' or ')}?`);
+  const trials = (await openMembers(here, typed, [])).flatMap(({ number }) => number ?? []);
+  if (trials.length > 0)
+    return fail(
+      'no-series',
+      `${message}, though ${trials.length === 1 ? 'trial' : 'trials'} ${listed(trials)} ${trials.length === 1 ? 'names' : 'name'} it`,
+      `make series/NAME.yaml with "series: ${typed}" and "varies: oil per emulsifier", or name one that is there in the trials`,
+    );
   const there =
     filesIn(here.root, 'series', here.port).length === 0
       ? 'there are none yet: neckring ladder writes one'
       : `the series here are ${names.slice(0, 8).join(', ')}`;
-  const hint = near.length > 0 ? `did you mean ${near.map((name) => `"${name}"`).join(' or ')}?` : there;
-  return fail('no-series', `there is no series "${typed}"`, hint);
+  return fail('no-series', message, there);
 }
 
 /** The rungs of a series. What is wrong in a trial's file is among the problems, not thrown. */

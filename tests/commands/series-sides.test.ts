@@ -104,3 +104,21 @@ describe('what a reader is told of single rungs', () => {
     expect(out).not.toContain('2: its warm');
   });
 });
+
+describe('a series whose file is gone', () => {
+  it('says which trials name it, and what to write', async () => {
+    const folder = await seriesLedger(
+      [
+        { trial: 1, oil: 1, looks: heldWeek },
+        { trial: 2, oil: 3, looks: failedAtOnce },
+      ],
+      'series: renamed\nvaries: oil per emulsifier\n',
+    );
+    const gone = await neckring(['series', 'ladder'], { folder });
+    expect(gone.code).toBe(2);
+    expect(gone.err).toContain('there is no series "ladder", though trials 1 and 2 name it');
+    expect(gone.err).toContain('"series: ladder" and "varies: oil per emulsifier"');
+    const other = await neckring(['series', 'something else'], { folder });
+    expect(other.err).toContain('the series here are renamed');
+  });
+});
