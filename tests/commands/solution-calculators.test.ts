@@ -30,6 +30,37 @@ describe('ph', () => {
     expect(Math.abs((await numberOf('ph', 'ph', item)) - ph)).toBeLessThan(0.1);
   });
 
+  it('published: CO2 at 10 atm over water is pH 3.42 within 0.03 (general chemistry table, from memory)', async () => {
+    expect(Math.abs((await numberOf('ph', 'ph', 'water', '--co2', '10 atm')) - 3.42)).toBeLessThan(0.03);
+  });
+
+  it('law: a strong acid stock has a pH, and is titrated diluted: 300 g/L take fifty times what 6 g/L take', async () => {
+    const [weak, strong] = [
+      await numberOf('titratableAsCitric', 'ph', '6 g/L citric acid'),
+      await numberOf('titratableAsCitric', 'ph', '300 g/L citric acid'),
+    ];
+    expect(strong / weak / 50).toBeCloseTo(1, 2);
+  });
+
+  it('law: titratable acidity in another acid is by mass over its hydrogens, to the end point that is named', async () => {
+    const words = ['ph', '4.5 g/L citric acid', '--as', 'malic acid'];
+    const answer = await found(words);
+    const [citric, malic] = [leafValue(answer['titratableAsCitric']), leafValue(answer['titratable'])];
+    // Food Additives Data Book: 1.047 for malic on citric acid.
+    expect(malic / citric).toBeCloseTo(1.047, 3);
+    const earlier = leafValue((await found([...words, '--end-point', '8.1']))['titratable']);
+    expect(earlier).toBeLessThan(malic);
+    expect(earlier / malic).toBeGreaterThan(0.998);
+    const wrong = await neckring([...words, '--end-point', '2']);
+    expect([wrong.code, wrong.err]).toEqual([2, expect.stringContaining('titrate to pH 8.1 or 8.2')]);
+  });
+
+  it('says where it is stronger than the tables that it was compared with', async () => {
+    const { out } = await neckring(['ph', '500 g/L malic acid']);
+    expect(out).toContain('is stronger than what this was');
+    expect((await neckring(['ph', '10 % malic acid'])).out).not.toContain('stronger than');
+  });
+
   it('law: sugar takes the place of water, so the acid stands stronger in what is left', async () => {
     const plain = await numberOf('ph', 'ph', '5 g/L citric acid');
     expect(await numberOf('ph', 'ph', '5 g/L citric acid', '300 g/L sucrose')).toBeLessThan(plain);

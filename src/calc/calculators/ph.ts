@@ -1,7 +1,8 @@
 import { acidSystems, type DissociationStep } from '../../reference/solution/acid-constants.ts';
+import { titrationAcids } from '../../reference/solution/titration.ts';
 import { answered } from '../answered.ts';
 import { defineCalculator } from '../define-calculator.ts';
-import { quantityField } from '../fields.ts';
+import { choiceField, numberField, quantityField } from '../fields.ts';
 import { numberText } from '../number-text.ts';
 import { benchWaterShare, times, waterShare } from '../portions-beside.ts';
 import { portionsField, portionsOf } from '../portions-field.ts';
@@ -11,6 +12,9 @@ import { undissolved } from '../solution/undissolved.ts';
 import { portionsIn } from '../solution-portions.ts';
 
 const roomKelvin = 298.15;
+
+/** mol of acid per kg of water: the malic acid series is met to 10 %; at 50 % it is 0.4 of pH off. */
+const mostCompared = 1;
 
 /**
  * pH of a solution as a meter reads it, its ionic strength, and its titratable acidity.
@@ -40,6 +44,11 @@ export const ph = defineCalculator({
       accepts: ['pressure'],
       placeholder: 'PRESSURE',
     }),
+    as: choiceField({
+      help: 'the acid to give titratable acidity in, beside citric acid',
+      choices: Object.keys(titrationAcids),
+    }),
+    endPoint: numberField({ help: 'of the titration, 8.1 or 8.2; 8.2 if left out', placeholder: 'PH' }),
     alkalinity: quantityField({
       help: 'of the water, such as "120 mg/L as CaCO3"',
       accepts: ['alkalinity'],
@@ -50,6 +59,7 @@ export const ph = defineCalculator({
     ph: { label: 'pH', unit: '' },
     ionicStrength: { label: 'ionic strength', unit: 'mol/kg' },
     titratableAsCitric: { label: 'titratable acidity as citric acid', unit: 'g/L' },
+    titratable: { label: 'the same in the acid named', unit: 'g/L' },
   },
   examples: [
     {
@@ -82,11 +92,12 @@ export const ph = defineCalculator({
     const still = {
       portions: [...dissolved, ...(hard > 0 ? [alkalinityPortion(water)] : [])],
       temperatureKelvin,
+      ...(given.endPoint === undefined ? {} : { endPoint: given.endPoint }),
+      ...(given.as === undefined ? {} : { asAcid: given.as }),
     };
     const carbonated = given.co2 ? { ...still, partialPressureCarbonDioxidePascal: given.co2.inner } : still;
     const drink = answered(drinkAcidity(carbonated));
-    // A sample is shaken free of CO2 before it is titrated.
-    const { titratableAsCitric } = given.co2 ? answered(drinkAcidity(still)) : drink;
+    const { titratableAsCitric } = drink;
     for (const { acid } of drink.acids) {
       const steps: readonly DissociationStep[] = acidSystems[acid];
       for (const { source, fromMemory } of steps)
@@ -102,7 +113,7 @@ export const ph = defineCalculator({
       `${numberText(drink.ionicStrength, 5)} mol/kg`,
     );
     working.line(
-      'titratable acidity: base up to pH 8.2, as citric acid / 3',
+      `titratable acidity: base up to pH ${given.endPoint ?? 8.2}, as citric acid / 3`,
       `${numberText(titratableAsCitric, 5)} g/L`,
     );
     if (hard > 0) {
@@ -115,6 +126,16 @@ export const ph = defineCalculator({
     }
     for (const { text, source } of undissolved(drink, temperatureKelvin))
       working.caution('falls-out', text, source);
+    const strength = drink.acids.reduce(
+      (sum, { acid, molality }) => (acid === 'carbonic' ? sum : sum + molality),
+      0,
+    );
+    if (strength > mostCompared)
+      working.caution(
+        'beyond-tables',
+        `${numberText(strength, 2)} mol/kg of acid is stronger than what this was compared with (malic acid to 10 %): it may stand tenths of pH too high, and perhaps not all dissolves.`,
+        'food-additives-data-book',
+      );
     working.caution(
       'ph-accuracy',
       'Computed for the substances named. A real drink or juice has buffers of its own: allow 0.2 of pH, and measure before you rely on it. What keeps a drink needs a validated process, not a number.',
@@ -125,6 +146,7 @@ export const ph = defineCalculator({
         ph: drink.ph,
         ionicStrength: drink.ionicStrength,
         titratableAsCitric,
+        titratable: given.as === undefined ? null : drink.titratable,
       },
     };
   },

@@ -38,9 +38,25 @@ export function titratableEquivalents(given: TitrationGiven): Parsed<number> {
       'titrate to pH 8.1 or 8.2',
     );
   }
-  const prepared = prepareSolution(given);
+  let taken = titrated(given, 1);
+  for (const times of DILUTED)
+    if (!taken.ok && taken.fault.code === 'too-concentrated') taken = titrated(given, times);
+  return taken;
+}
+
+/** A strong sample is titrated diluted, as at the bench. */
+const DILUTED = [10, 100] as const;
+
+function titrated(given: TitrationGiven, times: number): Parsed<number> {
+  const components = given.components.map((one) => ({
+    ...one,
+    molesPerKilogramWater: one.molesPerKilogramWater / times,
+  }));
+  const { temperatureKelvin } = given;
+  const prepared = prepareSolution({ components, temperatureKelvin });
   if (!prepared.ok) return prepared;
-  return baseTakenUp(withoutCarbonDioxide(prepared.value), given.endPoint);
+  const taken = baseTakenUp(withoutCarbonDioxide(prepared.value), given.endPoint);
+  return taken.ok ? parsed(taken.value * times) : taken;
 }
 
 function withoutCarbonDioxide(solution: PreparedSolution): PreparedSolution {
