@@ -11,7 +11,7 @@ import { defectText } from './output/defect-text.ts';
 import { layOut } from './output/page.ts';
 import type { Paint } from './output/paint.ts';
 import { problemsText } from './output/problem-page.ts';
-import { visible } from './output/visible.ts';
+import { tameText, visible } from './output/visible.ts';
 import { isProblemError, type Problem } from './problem.ts';
 import { usageProblem } from './usage.ts';
 
@@ -19,7 +19,8 @@ const plain: Paint = (_, text) => text;
 const exitDefect = 70;
 
 /** Runs one command line and returns its exit code; never ends the process. */
-export async function run(typed: readonly string[], io: Io): Promise<number> {
+export async function run(typed: readonly string[], port: Io): Promise<number> {
+  const io: Io = { ...port, ask: (question) => port.ask(tameText(question)) };
   const noColour = typed.includes('--no-color');
   const words = typed.filter((word) => word !== '--no-color');
   const asJson = words.includes('--json');

@@ -5,6 +5,7 @@ import type { Io } from '../io.ts';
 import { decodeFile } from '../ledger/guard.ts';
 import { type Change, landWithRetry } from '../ledger/land.ts';
 import { nodePort } from '../ledger/node-port.ts';
+import { visible } from '../output/visible.ts';
 import { fail, ProblemError } from '../problem.ts';
 import type { Call } from './command.ts';
 import { readPort } from './open-ledger.ts';
@@ -28,7 +29,7 @@ export async function landHere(
   make: () => Promise<readonly Change[]>,
 ): Promise<readonly string[]> {
   const port = await nodePort(['neckring', call.command, ...call.words].join(' '), (text) =>
-    io.err(`${text}\n`),
+    io.err(`${visible(text)}\n`),
   );
   return landWithRetry(port, root, make);
 }

@@ -15,7 +15,7 @@ import { batchReport } from './scale-report.ts';
 import { type ScaleRequest, scaleRequest } from './scale-request.ts';
 import { batchSheetOf } from './scale-sheet.ts';
 import { madeFor, percent, titleOf } from './scale-words.ts';
-import { writeOut } from './write-out.ts';
+import { writeAllOut } from './write-out.ts';
 
 export const runScale = atRevision(async (call, io, here) => {
   const request = withTarget(scaleRequest(call));
@@ -26,16 +26,16 @@ export const runScale = atRevision(async (call, io, here) => {
   const batch =
     optionValue(call, 'batch') ??
     (await nextBatchName(report.here.revision ? await openHere(io) : report.here, io));
-  const notes: string[] = [];
-  for (const { typed, write } of sheets) {
-    const text = write(batchSheetOf(report, batch));
-    notes.push(await writeOut({ io, typed, text, replace: call.flags.has('replace') }));
-  }
-  notes.push(
+  const replace = call.flags.has('replace');
+  const wrote = await writeAllOut(
+    sheets.map(({ typed, write }) => ({ io, typed, text: write(batchSheetOf(report, batch)), replace })),
+  );
+  const notes = [
+    ...wrote,
     sheets.length === 0
       ? '--sheet FILE.html writes this as a sheet to print'
       : `when it is made: neckring batch record "${titleOf(report).replace(/^trial /u, '')}" --to "${madeFor(report)}"${request.loss > 0 ? ` --loss ${percent(request.loss, 4)}` : ''}${request.strength === undefined ? '' : ` --strength ${request.strength}`} --name ${batch}`,
-  );
+  ];
   return {
     exitCode: 0,
     page: scalePage(report, batch, call.flags.has('explain')),

@@ -11,7 +11,7 @@ import { fail } from '../problem.ts';
 import { type Call, type Outcome, optionValue } from './command.ts';
 import { quoted } from './due-words.ts';
 import { keyText, type Plan, sheetLines } from './serving-words.ts';
-import { writeOut } from './write-out.ts';
+import { writeAllOut } from './write-out.ts';
 
 export async function runServing(kind: ServingKind, call: Call, io: Io): Promise<Outcome> {
   const servings = servingsOf(kind, call);
@@ -22,6 +22,8 @@ export async function runServing(kind: ServingKind, call: Call, io: Io): Promise
   const sheet = optionValue(call, 'sheet');
   if (sheet !== undefined && resolve(io.workingFolder, sheet) === resolve(io.workingFolder, key))
     fail('same-file', '--sheet and --key are the same file', 'the key must stand apart from the sheet');
+  // A key that is there may belong to glasses that stand on the table: it is never written over unasked.
+  const manner = { io, keepsOurs: true, replace: call.flags.has('replace') };
   const plan: Plan = {
     kind,
     at,
@@ -30,10 +32,11 @@ export async function runServing(kind: ServingKind, call: Call, io: Io): Promise
     key,
     rows: servingPlan({ kind, servings, random: io.random }),
   };
-  const notes = [await writeNew(call, io, key, keyText(plan))];
-  notes.push(...evenNote(kind, servings));
   const lines = sheetLines(plan);
-  if (sheet !== undefined) notes.push(await writeNew(call, io, sheet, `${lines.join('\n')}\n`));
+  const sheetFile = sheet === undefined ? [] : [{ typed: sheet, text: `${lines.join('\n')}\n` }];
+  const [wroteKey = '', ...wroteSheet] = await writeAllOut(
+    [{ typed: key, text: keyText(plan) }, ...sheetFile].map((file) => ({ ...file, ...manner })),
+  );
   return {
     exitCode: 0,
     page: sheet === undefined ? [{ kind: 'lines', lines }] : [],
@@ -46,13 +49,9 @@ export async function runServing(kind: ServingKind, call: Call, io: Io): Promise
         sheet: sheet ?? '',
       },
     }),
-    notes,
+    notes: [wroteKey, ...evenNote(kind, servings), ...wroteSheet],
   };
 }
-
-/** A key that is there may belong to glasses that stand on the table: it is never written over unasked. */
-const writeNew = (call: Call, io: Io, typed: string, text: string): Promise<string> =>
-  writeOut({ io, typed, text, keepsOurs: true, replace: call.flags.has('replace') });
 
 function servingsOf(kind: ServingKind, call: Call): number {
   const [typed = '', second] = call.values['plan'] ?? [];

@@ -5,6 +5,7 @@ import { basename, dirname, extname, join, resolve } from 'node:path';
 import type { Io } from '../io.ts';
 import { type Disk, nodeDisk } from '../ledger/disk.ts';
 import { naming } from '../ledger/disk-problem.ts';
+import { putInPlace, type Staged, unstage } from '../ledger/landing.ts';
 import { fail } from '../problem.ts';
 
 export interface WriteOut {
@@ -32,22 +33,43 @@ const defaultMark = 'neckring';
  * Refuses   a folder, a folder that is not there, a file of the ledger, a file of others without `replace`; exit 2
  */
 export async function writeOut(given: WriteOut): Promise<string> {
-  const { io, typed, text, disk = nodeDisk } = given;
-  const path = resolve(io.workingFolder, typed);
-  await naming(typed, async () => refuseOthers(path, given, disk));
+  const [note = ''] = await writeAllOut([given]);
+  return note;
+}
+
+/** Writes several texts, all of them or none: each is checked, then all are written beside, then put in place. */
+export async function writeAllOut(given: readonly WriteOut[]): Promise<readonly string[]> {
+  const disk = given[0]?.disk ?? nodeDisk;
+  const staged: Staged[] = [];
+  for (const one of given) staged.push(await naming(one.typed, () => staging(one, disk)));
+  try {
+    for (const one of staged) await one.write();
+  } catch (thrown) {
+    await unstage(disk, staged);
+    throw thrown;
+  }
+  await putInPlace(disk, staged);
+  return given.map(({ typed }) => `wrote ${typed}`);
+}
+
+async function staging(given: WriteOut, disk: Disk): Promise<Staged> {
+  const path = resolve(given.io.workingFolder, given.typed);
+  refuseEnding(path, given);
   const standing = await disk.standing(path);
   const target = standing ? await disk.realPath(path) : path;
+  refuseEnding(target, given);
+  await refuseOthers(path, given, disk);
+  if (standing) await disk.checkWritable(target);
   const temporary = join(dirname(target), `.neckring-${randomBytes(6).toString('hex')}.tmp`);
-  await naming(typed, async () => {
-    try {
-      await disk.writeNew(temporary, new TextEncoder().encode(text), standing);
-      await disk.rename(temporary, target);
-    } catch (thrown) {
-      await disk.remove(temporary).catch(() => undefined);
-      throw thrown;
-    }
-  });
-  return `wrote ${typed}`;
+  return {
+    path: given.typed,
+    target,
+    temporary,
+    isRemoval: false,
+    old: standing && { bytes: await disk.read(target), standing },
+    write: () =>
+      naming(given.typed, () => disk.writeNew(temporary, new TextEncoder().encode(given.text), standing)),
+  };
 }
 
 const ledgerFiles: ReadonlySet<string> = new Set(['bench.yaml', 'ingredients.yaml']);
@@ -59,10 +81,22 @@ const isOfLedger = (path: string): boolean =>
   ledgerFiles.has(basename(path)) ||
   ledgerFolders.has(basename(dirname(path)));
 
+/** What a browser opens as a page, and runs what it finds in it. */
+const pageEnding = /^\.(?:x?html?|xht|svg)$/iu;
+
+function refuseEnding(path: string, { typed, text, isGift = false }: WriteOut): void {
+  if (isGift ? isOfLedger(path) : /^\.ya?ml$/iu.test(extname(path)) || basename(path).startsWith('.'))
+    fail('not-a-sheet', `${typed} would be taken for a file of the ledger`, 'give the file another ending');
+  if (pageEnding.test(extname(path)) && !text.startsWith('<!doctype html>'))
+    fail(
+      'not-a-page',
+      `${typed} would be taken for a page, and this is none`,
+      'give the file another ending',
+    );
+}
+
 async function refuseOthers(path: string, given: WriteOut, disk: Disk): Promise<void> {
   const { typed, replace = false, mark = defaultMark, markLines = 1, keepsOurs = false } = given;
-  if (given.isGift ? isOfLedger(path) : /^\.ya?ml$/iu.test(extname(path)) || basename(path).startsWith('.'))
-    fail('not-a-sheet', `${typed} would be taken for a file of the ledger`, 'give the file another ending');
   const standing = await disk.standing(path);
   if (!standing) {
     const folder = await disk.standing(dirname(path));

@@ -1,6 +1,6 @@
 /** The disk as readers of the ledger see it. Tests give one that lives in memory. */
 
-import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { readdirSync, readFileSync, type Stats, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { errorCode } from './disk.ts';
 
@@ -16,7 +16,13 @@ export interface ReadPort {
   readonly now: () => number;
 }
 
-const gone: ReadonlySet<string | undefined> = new Set(['ENOENT', 'ENOTDIR']);
+/** No file can have a NUL in its name or a name too long, so there is none where a path has one. */
+const gone: ReadonlySet<string | undefined> = new Set([
+  'ENOENT',
+  'ENOTDIR',
+  'ENAMETOOLONG',
+  'ERR_INVALID_ARG_VALUE',
+]);
 
 function unlessGone<T>(action: () => T, otherwise: T): T {
   try {
@@ -35,13 +41,15 @@ const filesOf = (path: string): readonly string[] =>
     )
     .map((entry) => entry.name);
 
-const isFolderAt = (path: string): boolean =>
-  statSync(path, { throwIfNoEntry: false })?.isDirectory() === true;
+const standingAt = (path: string): Stats | undefined =>
+  unlessGone(() => statSync(path, { throwIfNoEntry: false }), undefined);
+
+const isFolderAt = (path: string): boolean => standingAt(path)?.isDirectory() === true;
 
 /** The disk and the clock of this machine. */
 export const diskReadPort: ReadPort = {
   sizeOf: (path) => {
-    const standing = statSync(path, { throwIfNoEntry: false });
+    const standing = standingAt(path);
     return standing?.isFile() === true ? standing.size : undefined;
   },
   isFolder: isFolderAt,

@@ -2,6 +2,7 @@
 
 import type { Answer, Caution, Citation, Facts } from '../calc/answer.ts';
 import type { Problem } from '../problem.ts';
+import { escapedInJson } from './visible.ts';
 
 export interface Envelope {
   readonly schema: string;
@@ -42,4 +43,5 @@ export function problemJson(problem: Problem): object {
   return { code, severity, message, hint, ...(place ? { file, line, column } : {}) };
 }
 
-export const jsonText = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`;
+/** Pure of everything that could drive a terminal, also of what JSON itself would let pass. */
+export const jsonText = (value: unknown): string => `${escapedInJson(JSON.stringify(value, null, 2))}\n`;

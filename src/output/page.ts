@@ -3,7 +3,7 @@
 import type { Paint } from './paint.ts';
 import { problemsText } from './problem-page.ts';
 import type { Align, Block, Column, Page } from './view.ts';
-import { visible } from './visible.ts';
+import { tameText, visible } from './visible.ts';
 import { cellWidth, padEnd, padStart, wrapped } from './wrap.ts';
 
 export interface Sheet {
@@ -40,14 +40,15 @@ function tame(block: Block): Block {
       return { ...block, pairs: block.pairs.map(([label, value]) => [visible(label), tameText(value)]) };
     case 'table':
     case 'grid':
-      return { ...block, rows: block.rows.map((row) => row.map(visible)) };
+      return {
+        ...block,
+        columns: block.columns.map((column) => ({ ...column, head: visible(column.head) })),
+        rows: block.rows.map((row) => row.map(visible)),
+      };
     case 'problems':
       return block;
   }
 }
-
-/** Line feeds stand; they are where a text goes on in a new line. */
-const tameText = (text: string): string => text.split('\n').map(visible).join('\n');
 
 type Grid = Extract<Block, { readonly kind: 'grid' }>;
 

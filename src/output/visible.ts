@@ -13,3 +13,12 @@ export function visible(text: string): string {
     return `<U+${code.toString(16).toUpperCase().padStart(4, '0')}>`;
   });
 }
+
+/** The same, but line feeds stand: they are where a text goes on in a new line. */
+export const tameText = (text: string): string => text.split('\n').map(visible).join('\n');
+
+/** Unruly signs as JSON escapes them, for a text that is JSON already: it reads back letter for letter. */
+export const escapedInJson = (json: string): string =>
+  json.replace(unruly, (sign) =>
+    sign === '\n' ? sign : `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`,
+  );
