@@ -43,7 +43,13 @@ export const mergeCommands: readonly CommandSpec[] = [
       dryRunOption,
       jsonOption,
     ],
-    examples: [{ line: 'renumber 16 --to 24 --dry-run', says: 'trial 16 becomes 24, wherever it is named' }],
+    examples: [
+      { line: 'renumber 16 --to 24 --dry-run', says: 'trial 16 becomes 24, wherever it is named' },
+      {
+        line: 'renumber trials/0016-orange-1-to-1.5.yaml --dry-run',
+        says: 'the next free number, of one file of two',
+      },
+    ],
     load: async () => (await import('./renumber.ts')).runRenumber,
   },
   {
@@ -66,7 +72,16 @@ export const mergeCommands: readonly CommandSpec[] = [
       { name: 'theirs', placeholder: 'LABEL', help: 'name of their side' },
       jsonOption,
     ],
-    examples: [],
+    examples: [
+      {
+        line: 'merge-driver --plan trials/0014-orange-1-to-2.5.yaml --with cassis',
+        says: 'what merging the branch cassis would do to a trial',
+      },
+      {
+        line: 'merge-driver --plan formulas/orange-cardamom.yaml --with cassis',
+        says: 'the same of a formula',
+      },
+    ],
     load: async () => (await import('./merge-driver.ts')).runMergeDriver,
   },
   {
@@ -80,7 +95,10 @@ export const mergeCommands: readonly CommandSpec[] = [
       { name: 'VERSIONS', help: 'file, object and mode of each', many: true },
     ],
     options: [{ name: 'text', help: 'tell the one file that is named' }, jsonOption],
-    examples: [],
+    examples: [
+      { line: 'diff-driver --text formulas/orange-cardamom.yaml', says: 'a formula as git log -p has it' },
+      { line: 'diff-driver --text trials/0014-orange-1-to-2.5.yaml', says: 'a trial' },
+    ],
     load: async () => (await import('./diff-driver.ts')).runDiffDriver,
   },
 ];

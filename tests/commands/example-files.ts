@@ -1,5 +1,6 @@
 /** The example ledger with the files beside it that an example of a command reads. */
 
+import { gitIn } from './git-ledger.ts';
 import { exampleLedger, neckring, writeIn } from './neckring.ts';
 import { ledgerOf } from './small-ledger.ts';
 
@@ -10,7 +11,19 @@ export async function exampleFor(command: string): Promise<string> {
     await writeIn(folder, 'notes.csv', 'Date,Oil (g),Emulsifier (g),Total (g)\r\n2026-01-05,2,6,50\r\n');
     await writeIn(folder, 'notes-map.yaml', notesMap);
   }
+  if (inGit.has(command)) await committed(folder);
   return folder;
+}
+
+const inGit: ReadonlySet<string> = new Set(['compare', 'history', 'git', 'merge-driver', 'diff-driver']);
+
+/** In git, with a tag and a second branch. */
+async function committed(folder: string): Promise<void> {
+  const { git, commit } = gitIn(folder);
+  await git('init', '-q', '-b', 'main', '.');
+  await commit('begin');
+  await git('tag', 'v1');
+  await git('branch', 'cassis');
 }
 
 const notesMap = `Date: made

@@ -3,6 +3,7 @@
 import { cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { onTestFinished } from 'vitest';
 import { run } from '../../src/cli.ts';
 import type { Io } from '../../src/io.ts';
@@ -25,6 +26,8 @@ export interface Ran {
   readonly err: string;
 }
 
+const bin = fileURLToPath(new URL('../../bin/neckring.js', import.meta.url));
+
 export async function neckring(words: readonly string[], setting: Setting = {}): Promise<Ran> {
   let out = '';
   let err = '';
@@ -46,7 +49,7 @@ export async function neckring(words: readonly string[], setting: Setting = {}):
     columns: setting.columns ?? 80,
     environment: setting.environment ?? {},
     workingFolder: setting.folder ?? tmpdir(),
-    ...(setting.program ? { program: setting.program } : {}),
+    program: setting.program ?? [process.execPath, bin],
     now: () => Date.parse(setting.now ?? '2026-03-12T12:00:00Z'),
     random: () => 0.5,
   };
