@@ -80,14 +80,23 @@ function earlier({ card, sample, observation }: Looked) {
   const seen = observationsOf(card, sample);
   const before = seen.filter((one) => one.at.epochMilliseconds < observation.at.epochMilliseconds);
   const last = before.findLast(({ looks }) => looks.length > 0);
-  const day = last && dayOf(card, sample, last.at.epochMilliseconds);
+  const newest = seen.findLast(({ looks }) => looks.length > 0);
+  const isOther = newest && newest.looks.join() !== observation.looks.join();
+  const onDay = ({ looks, at }: ObservationCard): string => {
+    const day = dayOf(card, sample, at.epochMilliseconds);
+    return `${looks.join(', ')}${day === undefined ? '' : ` on day ${day}`}`;
+  };
   const measured = seen.findLast(
     ({ droplet, at }) =>
       droplet && droplet.inner > 0 && at.epochMilliseconds - observation.at.epochMilliseconds <= SAME_LOOK,
   );
   return {
     wasClear: before.some(({ looks }) => looks.includes('clear')),
-    before: last && `${last.looks.join(', ')}${day === undefined ? '' : ` on day ${day}`}`,
+    before: last && onDay(last),
+    since:
+      newest && isOther && newest.at.epochMilliseconds > observation.at.epochMilliseconds
+        ? onDay(newest)
+        : undefined,
     measuredDroplet: measured?.droplet && measured.droplet.inner * 1e9,
   };
 }

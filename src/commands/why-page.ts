@@ -84,6 +84,7 @@ function knownPairs(known: Known): readonly (readonly [string, string])[] {
         : `${numberText(ageDays, 2)} d; looks count from ${trimmedNumber(known.settleDays, 2)} d on`,
     ],
     ['before', known.before],
+    ['since then', known.since],
     ['kept at', `${trimmedNumber(known.celsius, 3)} C${known.stress ? `, ${known.stress}` : ''}`],
     ['emulsifier per oil', emulsifierPerOil === undefined ? undefined : numberText(emulsifierPerOil, 3)],
     [

@@ -44,7 +44,10 @@ export interface StageOutcomeOf {
   readonly series: readonly SeriesCard[];
 }
 
-/** The worst of its samples: failed before watching before held; undefined where nothing tells. */
+/**
+ * The worst of its samples: failed before watching before held; undefined where nothing tells. What is under stress
+ * tells nothing of what stands on the bench.
+ */
 export function stageOutcome({
   trial,
   stage,
@@ -55,7 +58,7 @@ export function stageOutcome({
   const name = trial.series?.text;
   const series = name === undefined ? undefined : all.find((one) => isSameName(one.name, name));
   const outcomes = trial.samples
-    .filter((sample) => isSameName(sample.of, stage.name))
+    .filter((sample) => isSameName(sample.of, stage.name) && !sample.stress)
     .map(
       (sample) => outcomeOf({ card: trial, sample, rules: watchRules({ sample, bench, series }) }).outcome,
     );

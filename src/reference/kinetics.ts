@@ -33,7 +33,7 @@ const measured = (acid: number, neutral: number | undefined, base: number): Este
   acid,
   ...(neutral === undefined ? {} : { neutral }),
   base,
-  factor: 1.5,
+  factor: 2,
   source: mabey,
   fromMemory: true,
 });

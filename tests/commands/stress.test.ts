@@ -43,6 +43,19 @@ describe('samples under stress', () => {
     expect(await dueDays(own, '2026-03-11T08:00:00Z')).toEqual([3, 12]);
   });
 
+  it('a fail under stress is not held against what was made of it, nor called never whole', async () => {
+    const folder = await exampleLedger();
+    const path = 'trials/0013-orange-1-to-3.yaml';
+    const text = (await readIn(folder, path)).replaceAll('look: clear', 'sample: beaker\n    look: clear');
+    const frozen = '  frozen:\n    of: emulsion\n    in: 30 mL glass vial\n    stress: freeze-thaw\n';
+    const broken = '  - at: 2026-03-06T12:00+00:00\n    sample: frozen\n    look: broken\n';
+    await writeIn(folder, path, text.replace('observations:\n', `${frozen}observations:\n${broken}`));
+    expect((await neckring(['check'], { folder })).out).toContain('no errors, no warnings');
+    const why = (await neckring(['why', '13'], { folder })).out.replace(/\s+/g, ' ');
+    expect(why).toContain('1 likely: the stress itself');
+    expect(why).not.toContain('never was whole');
+  });
+
   it.each([
     [['stress: hot'], 'freeze-thaw'],
     [['cycles: 3'], 'cycles of nothing'],

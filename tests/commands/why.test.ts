@@ -37,6 +37,12 @@ describe('why', () => {
     expect(out).toContain('The order is common practice, not a measurement');
   });
 
+  it('tells what was seen since the look at which it failed', async () => {
+    const { out } = await neckring(['why', '15'], { folder: await exampleLedger() });
+    expect(out).toContain('Trial 15, beaker, day 2: bluish.');
+    expect(out).toMatch(/since then +hazy, ring on day 7/);
+  });
+
   it('law: what rose 50 mm in its age is at least the droplet that Stokes gives', async () => {
     const answer = await found(['why', '16'], { folder: await exampleLedger() });
     const least = leafValue(answer['leastRisenDiameter']) * 1e-9;

@@ -17,6 +17,8 @@ export interface Known {
   readonly differences: readonly string[];
   /** The last look before this one, with its day. */
   readonly before: string | undefined;
+  /** The newest look after this one, where it is another, with its day. */
+  readonly since: string | undefined;
   /** nm: the newest size that was measured of the sample up to this look. */
   readonly measuredDroplet: number | undefined;
   readonly control: Neighbour | undefined;

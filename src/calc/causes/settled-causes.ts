@@ -61,7 +61,11 @@ export function brokenCauses(known: Known): readonly Cause[] {
     cause(
       'free-oil',
       ratio === undefined || ratio < 2 ? 70 : 52,
-      known.wasClear ? 'it was whole before' : 'it never was whole',
+      known.wasClear
+        ? 'it was whole before'
+        : known.before === undefined
+          ? 'nobody saw it whole'
+          : 'it never was clear',
     ),
     ...(known.wasClear ? [cause('droplets-grew', 60, 'it was clear before')] : []),
     ...(known.celsius <= 0

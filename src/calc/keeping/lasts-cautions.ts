@@ -21,7 +21,7 @@ export function sayLastsCautions(working: Working, { law, given }: Said): void {
     );
     working.caution(
       'order-of-rate',
-      'Constants of the class, two times either way for straight acids, three for branched ones: trust the comparison more than the days.',
+      'Two times either way for esters of straight acids, three for branched ones: trust the comparison more than the days.',
       'taft-series',
     );
   }

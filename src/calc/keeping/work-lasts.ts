@@ -148,7 +148,7 @@ function stageRows(given: LastsGiven, { law, here, rate }: Setting) {
       halfLifeDays: one.ok ? halfLifeDays(one.value.perSecond) : null,
       remaining: one.ok && seconds !== undefined ? Math.exp(-one.value.perSecond * seconds) : null,
       rateRatio: one.ok ? one.value.perSecond / rate.perSecond : null,
-      note: one.ok ? '' : there.ph > acidOnlyUpTo ? 'too little acid to count' : one.fault.message,
+      note: one.ok ? '' : there.ph > acidOnlyUpTo ? 'too little acid' : one.fault.message,
     };
   });
 }

@@ -50,18 +50,20 @@ function sayThickness(working: Working, { given, setting }: Said): void {
 /** Direction only: no rate is told. */
 function sayRipening(working: Working, { given, setting }: Said): void {
   const { low, high, molesLow, molesHigh, source } = ripeningStop;
-  const reckoned = given.droplet
-    ? ` By the law, about ${numberText(
+  if (given.droplet)
+    working.line(
+      'insoluble oil by the law of ripening = 2/3 x 4 tension x molar volume / (R T) / diameter; limonene, an order only',
+      `${numberText(
         inhibitorMoleFraction({
           diameterMetres: given.droplet.inner,
           temperatureKelvin: setting.temperatureKelvin,
         }) * 100,
         1,
-      )} mol % at this size, for limonene.`
-    : '';
+      )} mol %`,
+    );
   working.caution(
     'ripening-direction',
-    `How fast droplets ripen is not told. Direction: an oil that water does not dissolve (ester gum, MCT, a fat) slows or stops it, from about ${molesLow * 100} to ${molesHigh * 100} mol %, ${low * 100} to ${high * 100} % of the oil phase by mass; so does a higher fold. Emulsifier added afterwards speeds it; cold may speed it too.${reckoned}`,
+    `How fast droplets ripen is not told. Direction: an oil that water does not dissolve (ester gum, MCT, a fat) slows or stops it, from about ${molesLow * 100} to ${molesHigh * 100} mol %, ${low * 100} to ${high * 100} % of the oil phase by mass; so does a higher fold. Emulsifier added afterwards speeds it; cold may speed it too.`,
     source,
   );
 }
