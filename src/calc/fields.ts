@@ -106,13 +106,22 @@ interface QuantityWords extends Words {
   readonly accepts: readonly Dimension[];
   /** The unit that a bare number has, where the trade says none: volumes of CO2. */
   readonly bareUnit?: string;
+  /** The unit to show to who typed none, where another than the first of its kind is meant. */
+  readonly usualUnit?: string;
 }
 
 export function quantityField(words: QuantityWords): Field<Quantity | undefined> {
-  const { bareUnit, accepts } = words;
+  const { bareUnit, usualUnit, accepts } = words;
   return fieldOfOne<Quantity>(
     { placeholder: 'AMOUNT', ...words, isAmount: true },
-    (text) => parseQuantity(bareUnit && isBareNumber(text.trim()) ? `${text} ${bareUnit}` : text, accepts),
+    (text) => {
+      const read = parseQuantity(
+        bareUnit && isBareNumber(text.trim()) ? `${text} ${bareUnit}` : text,
+        accepts,
+      );
+      if (read.ok || usualUnit === undefined || read.fault.code !== 'no-unit') return read;
+      return { ok: false, fault: { ...read.fault, hint: `write ${text.trim()} ${usualUnit}` } };
+    },
     leaf,
     (quantity) => `${steady(quantity.inner)} ${quantity.dimension}`,
   );

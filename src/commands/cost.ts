@@ -43,7 +43,7 @@ function costPage(report: BatchReport): Page {
     ]),
   };
   return [
-    { kind: 'heading', text: `${longTitleOf(report)}: the cost of ${madeFor(report)}` },
+    { kind: 'heading', text: `${longTitleOf(report)}: the cost of ${whatOf(report)}` },
     { kind: 'notes', mark: ' ', notes: costWords(report) },
     table,
     {
@@ -53,6 +53,11 @@ function costPage(report: BatchReport): Page {
     },
   ];
 }
+
+const whatOf = (report: BatchReport): string =>
+  report.request.target
+    ? madeFor(report)
+    : `${Number(report.litres.toPrecision(3))} L of ${report.plan.target.resolved.name}, as written`;
 
 const massText = (grams: number): string =>
   grams >= 1000 ? `${(grams / 1000).toFixed(3)} kg` : `${Number(grams.toPrecision(4))} g`;

@@ -157,7 +157,7 @@ function aromaWords(
   if (!times) return `${dosed}; no odour threshold found`;
   const low = Math.min(...thresholds.map((one) => one.low));
   const high = Math.max(...thresholds.map((one) => one.high));
-  const each = isAll ? `; ${thresholds.map(thresholdWords).join(', ')}` : '';
+  const each = isAll && thresholds.length > 1 ? `; ${thresholds.map(thresholdWords).join(', ')}` : '';
   return `${dosed}, ${rangeText(times)} times its odour threshold of ${rangeText({ low, high })} ppb${fromMemory ? ' *' : ''}${each}`;
 }
 

@@ -5,6 +5,7 @@ import { answered } from '../calc/answered.ts';
 import { type Cost, costOf } from '../calc/cost.ts';
 import { type BatchPlan, batchPlan } from '../calc/scaling/batch-plan.ts';
 import { type Filling, fillingOf } from '../calc/scaling/fill.ts';
+import { scaleStages } from '../calc/scaling/scale-stages.ts';
 import { type BatchTarget, wholeOf } from '../calc/scaling/target.ts';
 import { grams } from '../calc/typed-quantity.ts';
 import type { Io } from '../io.ts';
@@ -72,7 +73,7 @@ export async function batchReport(
       (size === undefined || !bottled ? undefined : Math.floor(bottled / size + 1e-9)),
     bottleMillilitres: size,
     litres: millilitres / 1000,
-    cost: costOf(boughtIn(plan)),
+    cost: costOf(request.target ? boughtIn(plan.exact) : boughtIn(neededFor(made, target, request.loss))),
     pilot: await pilotNote(here, made, { plan, target }),
     checks: batchChecks(made, plan),
     cautions: await batchCautions(here, made, filling),
@@ -158,8 +159,12 @@ function planOf({ here: { bench }, made, request, target, bottlesFilled }: Plann
   );
 }
 
-const boughtIn = ({ exact }: BatchPlan) =>
-  exact.flatMap(({ items }) =>
+/** What goes in, without what a stage is enlarged by so that a balance can weigh it. */
+const neededFor = ({ stages, mixture }: BatchDesign, target: BatchTarget, loss: number) =>
+  answered(scaleStages({ stages, mixture, target, loss })).stages;
+
+const boughtIn = (stages: BatchPlan['exact']) =>
+  stages.flatMap(({ items }) =>
     items.flatMap(({ item, exactGrams }) =>
       item.source.kind === 'ingredient' ? [{ entry: item.source.entry, grams: exactGrams }] : [],
     ),

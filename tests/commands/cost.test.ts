@@ -31,6 +31,16 @@ describe('cost', () => {
     expect(leafValue(more?.['batch'])).toBeGreaterThan(3.9 * leafValue(total?.['batch']));
   });
 
+  it('law: as written, only what goes into the drink counts: 95 g of sucrose, 1.5 g of emulsion', async () => {
+    const answer = await json('cost', 'orange cardamom');
+    const lines = rows(record(answer['cost'])['lines']);
+    const gramsOf = (name: string) =>
+      leafValue(lines.find(({ ingredient }) => ingredient === name)?.['mass']);
+    expect(gramsOf('sucrose')).toBeCloseTo(95, 6);
+    expect(gramsOf('polysorbate 80')).toBeCloseTo(1.5 * 0.12, 6);
+    expect((await run('cost', 'orange cardamom')).out).toContain('the cost of 1 L of drink, as written');
+  });
+
   it('lists what has no price, with the mend', async () => {
     const { code, out, err } = await run('cost', 'orange cardamom');
     expect([code, out]).toEqual([0, expect.stringContaining('not counted, having no price')]);

@@ -123,11 +123,19 @@ describe('the water of the bench', () => {
 });
 
 describe('drink --label', () => {
+  it('law: a stock is what it holds: the carrier of an emulsion and of a stock are one line', async () => {
+    const folder = await exampleLedger();
+    const of = async (key: string) => rows((await found(['drink', '17', '--label'], { folder }))[key]);
+    const carrier = (await of('label')).find(({ ingredient }) => ingredient === 'propylene glycol');
+    const dosed = (await of('substances')).find(({ substance }) => substance === 'propylene glycol');
+    expect(leafValue(carrier?.['massFraction'])).toBeCloseTo(leafValue(dosed?.['massFraction']), 12);
+  });
+
   it('lists ingredients by mass through every stage, lots under their plain name', async () => {
     const { code, out } = await neckring(['drink', '17', '--label'], { folder: await exampleLedger() });
     expect(code).toBe(0);
     expect(out.replace(/\s+/g, ' ')).toContain(
-      'water, sucrose, citric acid (E 330), trisodium citrate dihydrate (E 331), cassis stock, polysorbate 80 (E 433), propylene glycol (E 1520), sweet orange oil.',
+      'water, sucrose, citric acid (E 330), trisodium citrate dihydrate (E 331), propylene glycol (E 1520), polysorbate 80 (E 433), sweet orange oil, 4-methoxy-2-methyl-2-butanethiol.',
     );
   });
 

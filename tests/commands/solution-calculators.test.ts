@@ -97,6 +97,13 @@ describe('titrate', () => {
 });
 
 describe('brix', () => {
+  it('shows the unit of a density to who typed none', async () => {
+    const bare = await neckring(['brix', '--density', '1.04']);
+    expect([bare.code, bare.err]).toEqual([2, expect.stringContaining('write 1.04 g/mL')]);
+    const light = await neckring(['brix', '--density', '0.5 g/mL']);
+    expect(light.err).toMatch(/density of 0\.5 g\/mL.*from 0\.99820 to 1\.4459 g\/mL/);
+  });
+
   it.each([
     ['15', 1.05916],
     ['35', 1.15133],
@@ -122,6 +129,11 @@ describe('brix', () => {
 });
 
 describe('water-activity', () => {
+  it('published: water of 25 C holds 67.9 % of sucrose, and more is told (CRC Handbook, older editions, by its rows)', async () => {
+    expect((await neckring(['water-activity', '80 % sucrose'])).out).toContain('crystallises');
+    expect((await neckring(['water-activity', '67 % sucrose'])).out).not.toContain('crystallises');
+  });
+
   it.each([
     [0.5, 0.9907],
     [3, 0.9328],

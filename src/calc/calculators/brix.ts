@@ -34,6 +34,7 @@ export const brix = defineCalculator({
     density: quantityField({
       help: 'such as "1.04 g/mL"',
       accepts: ['mass per volume'],
+      usualUnit: 'g/mL',
       placeholder: 'DENSITY',
     }),
     gramsPerLitre: quantityField({

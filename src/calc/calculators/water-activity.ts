@@ -5,6 +5,7 @@ import { quantityField } from '../fields.ts';
 import type { ResolvedStage } from '../mixture/picture.ts';
 import { numberText, trimmedNumber } from '../number-text.ts';
 import { type PortionItem, portionsField } from '../portions-field.ts';
+import { sucroseSolubilityAt } from '../solution/sugar-limits.ts';
 import { waterActivity as solve } from '../solution/water-activity.ts';
 import { solutionNameOf } from '../solution-portions.ts';
 import { share } from '../typed-quantity.ts';
@@ -85,6 +86,9 @@ export const waterActivity = defineCalculator({
         `No constant is known for ${found.ideal.join(', ')}: counted by molecules alone.`,
         'ideal solution',
       );
+    const temperatureKelvin = given.temperature?.inner ?? roomKelvin;
+    for (const { text, source } of overSaturated(dissolved, { waterGrams, temperatureKelvin }))
+      working.caution('falls-out', text, source);
     working.caution(
       'water-activity-and-keeping',
       'Low water activity slows microbes and does not stop all of them; yeasts of sugar syrups grow down to about 0.61. It is no proof that a syrup keeps.',
@@ -93,6 +97,21 @@ export const waterActivity = defineCalculator({
     return { found: { waterActivity: found.waterActivity, ross: found.byRoss } };
   },
 });
+
+const roomKelvin = 298.15;
+
+/** Sucrose that its water does not hold. */
+function overSaturated(
+  dissolved: readonly { readonly name: string; readonly share: number }[],
+  { waterGrams, temperatureKelvin }: { readonly waterGrams: number; readonly temperatureKelvin: number },
+): readonly { readonly text: string; readonly source: string }[] {
+  const sucrose = dissolved.find(({ name }) => name === 'sucrose')?.share ?? 0;
+  const most = sucroseSolubilityAt({ temperatureKelvin });
+  if (!most.ok || sucrose / (sucrose + waterGrams) <= most.value) return [];
+  const celsius = trimmedNumber(temperatureKelvin - 273.15, 4);
+  const text = `Water holds no more than ${numberText(most.value * 100, 3)} % of sucrose at ${celsius} C: the rest crystallises in time, and the figure is that of all of it dissolved.`;
+  return [{ text, source: 'crc-sucrose-solubility' }];
+}
 
 /** Solutes whose figures are known, on the water that is there; oils and traces do nothing to it. */
 function knownSolutes({ substances }: ResolvedStage): readonly PortionItem[] {

@@ -14,12 +14,17 @@ export interface LabelLine {
  *
  * Formula   mass of an ingredient in the drink = sum over the stages of its share in the stage times the stage's share
  * Input     a resolved mixture
- * Output    ingredients by mass, heaviest first; a lot goes under the name of what it is made like
+ * Output    ingredients by mass, heaviest first; a lot goes under the name of what it is made like, a stock
+ *           dilution under what it holds
  */
 export function labelLines({ stages, drink }: Mixture): readonly LabelLine[] {
   if (!drink) return [];
   const heaps = new Map<string, { readonly entry: BookEntry; massFraction: number }>();
   const put = (entry: BookEntry, massFraction: number): void => {
+    if (entry.composition.length > 1) {
+      for (const one of entry.composition) put(one.substance, massFraction * one.massFraction);
+      return;
+    }
     const name = plainName(entry);
     const heap = heaps.get(name);
     if (heap) heap.massFraction += massFraction;

@@ -70,10 +70,11 @@ export function sugarSolution(given: {
   const highest = HIGHEST[sugar];
   const [least, most] = [valueAt(0), valueAt(highest)];
   if (!(least <= ROUNDING && most >= 0)) {
+    const unit = measure.kind === 'density' ? ' g/mL' : '';
     return refused(
       'outside-range',
-      `no solution of ${sugar} in water up to ${highest * 100} % has a ${measure.kind} of ${measure.value}`,
-      `give a figure from ${(least + measure.value).toPrecision(5)} to ${(most + measure.value).toPrecision(5)}`,
+      `no solution of ${sugar} in water up to ${highest * 100} % has a ${measure.kind} of ${measure.value}${unit}`,
+      `give a figure from ${(least + measure.value).toPrecision(5)} to ${(most + measure.value).toPrecision(5)}${unit}`,
     );
   }
   const massFraction = least >= 0 ? 0 : findRoot({ low: 0, high: highest, valueAt });
