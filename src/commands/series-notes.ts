@@ -1,5 +1,6 @@
 /** What must be read before the figures of a series: what is missing, one-sided, or in doubt. */
 
+import { numberText } from '../calc/number-text.ts';
 import type { Rung, SeriesRungs, Standing } from '../ledger/rungs.ts';
 import { visible } from '../output/visible.ts';
 import type { Problem } from '../problem.ts';
@@ -130,6 +131,15 @@ function besideNotes({ series, control, blank, leftOut }: SeriesRungs): readonly
         'something besides what is varied was different that day: make it and the rungs of its day again',
       ),
     ),
+    ...(oilGrams(blank) > 0
+      ? [
+          note(
+            'blank-with-oil',
+            `the blank, trial ${blank?.trial.number}, has ${numberText(oilGrams(blank), 3)} g of oil in it, so it is none`,
+            `put what was weighed right, or take "blank" out of ${series.file}`,
+          ),
+        ]
+      : []),
     ...failedOf(blank).map((words) =>
       note(
         'blank-failed',
@@ -139,6 +149,15 @@ function besideNotes({ series, control, blank, leftOut }: SeriesRungs): readonly
     ),
   ];
 }
+
+/** The most oil in any of its stages. */
+const oilGrams = (standing: Standing | undefined): number =>
+  Math.max(
+    0,
+    ...(standing?.mixture?.stages ?? []).map(({ substances }) =>
+      substances.reduce((sum, { role, massGrams }) => (role === 'oil' ? sum + massGrams : sum), 0),
+    ),
+  );
 
 /** Each with the first thing that is wrong in its file; the others are among the problems. */
 const leftOutNotes = ({ leftOut, problems }: SeriesRungs): readonly Problem[] =>

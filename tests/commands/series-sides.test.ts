@@ -89,6 +89,24 @@ describe('what a reader is told of single rungs', () => {
     expect(err).toContain('trials/2.yaml');
   });
 
+  it('a blank with oil in it is told', async () => {
+    const blank = (oil: string): RungText => ({
+      trial: 3,
+      items: [`sweet orange oil: ${oil}`, 'polysorbate 80: 6 g', 'water: to 50 g'],
+      looks: heldWeek,
+    });
+    const text = `${ladderText}blank: 3\n`;
+    const rungs = [
+      { trial: 1, oil: 1, looks: heldWeek },
+      { trial: 2, oil: 3, looks: failedAtOnce },
+    ];
+    const wrong = await ask([...rungs, blank('0 g\n        weighed: 2.01 g')], text);
+    expect(wrong.code).toBe(1);
+    expect(wrong.out).toContain('the blank, trial 3, has 2.01 g of oil in it, so it is none');
+    const right = await ask([...rungs, blank('0 g')], text);
+    expect([right.code, right.out.includes('so it is none')]).toEqual([0, false]);
+  });
+
   it('another sample that failed is remarked only where the one that decides did not', async () => {
     const two = 'samples:\n  beaker:\n    of: emulsion\n  warm:\n    of: emulsion\n    at: 40 C\n';
     const warm = '  - at: 2026-03-05T10:00+00:00\n    sample: warm\n    look: hazy\n';
