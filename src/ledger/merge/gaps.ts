@@ -49,7 +49,7 @@ export function partedGap(gap: string, column: number, hasNext: boolean): Gap {
   return { comments: paragraphs(lines, column), space: space.join(''), lead: lead.join('') };
 }
 
-/** Comment after comment; what a blank line sets off is another one. */
+/** Comment after comment; what a blank line or another indentation sets off is another one. */
 function paragraphs(lines: readonly string[], column: number): readonly Unit[] {
   const found: Unit[] = [];
   let space = '';
@@ -63,11 +63,10 @@ function paragraphs(lines: readonly string[], column: number): readonly Unit[] {
     text = '';
   };
   for (const line of lines) {
-    if (!isBlank(line)) text += line;
-    else {
-      if (text !== '') push();
-      space += line;
-    }
+    const isOther = isBlank(line) || indentOf(line) !== indentOf(text);
+    if (text !== '' && isOther) push();
+    if (isBlank(line)) space += line;
+    else text += line;
   }
   push();
   return found;
