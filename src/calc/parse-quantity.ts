@@ -69,9 +69,12 @@ interface KindCheck {
 /** The fault of an amount of a kind that is not wanted; undefined where it is. */
 export function wrongKind({ written, dimension, accepted, span }: KindCheck): Parsed<never> | undefined {
   if (!accepted || accepted.includes(dimension)) return undefined;
-  const wanted = accepted.map((kind) => kindWords[kind].name).join(' or ');
-  const first = accepted[0];
-  const example = first ? `, such as ${kindWords[first].example}` : '';
+  const [first, second] = accepted.map((kind) => kindWords[kind]);
+  const isLong = accepted.length > 3;
+  const wanted = isLong
+    ? 'another kind of amount'
+    : accepted.map((kind) => kindWords[kind].name).join(' or ');
+  const example = first ? `, such as ${first.example}${isLong && second ? ` or ${second.example}` : ''}` : '';
   return refused(
     'wrong-kind',
     `"${written}" is ${kindWords[dimension].name}`,

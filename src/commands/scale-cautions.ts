@@ -6,6 +6,7 @@ import { drinkCautions } from '../calc/drink/drink-cautions.ts';
 import { fallsOut } from '../calc/drink/falls-out.ts';
 import { finishedDrink } from '../calc/drink/finished-drink.ts';
 import { stageFigures } from '../calc/drink/stage-figures.ts';
+import type { BatchPlan } from '../calc/scaling/batch-plan.ts';
 import type { Filling } from '../calc/scaling/fill.ts';
 import { handlingCautions } from '../calc/slip-guard/handling.ts';
 import { plainCaution } from '../calc/slip-guard/placed-caution.ts';
@@ -13,6 +14,7 @@ import { adviceCaution } from '../ledger/advice.ts';
 import { isWarmed, processAdvice } from '../ledger/check-process.ts';
 import { slipAdvice } from '../ledger/check-slips.ts';
 import { waterTraces } from '../ledger/drink-conditions.ts';
+import { isSameName } from '../ledger/stage-name.ts';
 import type { Here } from './open-ledger.ts';
 import type { BatchDesign } from './scale-design.ts';
 import { sourceWords } from './worded-sources.ts';
@@ -20,7 +22,7 @@ import { sourceWords } from './worded-sources.ts';
 export async function batchCautions(
   here: Here,
   made: BatchDesign,
-  filling: Filling | undefined,
+  { plan, filling }: { readonly plan: BatchPlan; readonly filling: Filling | undefined },
 ): Promise<readonly Caution[]> {
   const { sources: bibliography } = await import('../reference/library.ts');
   const { mixture, conditions, sources, stages } = made;
@@ -29,20 +31,28 @@ export async function batchCautions(
   const figures = drink?.ok
     ? drink.value.stages
     : mixture.stages.map((stage) => stageFigures(stage, conditions));
+  const hasAcids = (name: string): boolean =>
+    figures.find(({ stage }) => isSameName(stage.name, name))?.hasAcids ?? false;
+  const isForDrink =
+    filling !== undefined ||
+    plan.exact.some(({ stage }) => isSameName(stage.name, 'drink') || hasAcids(stage.name));
   const isWarm = (name: string): boolean => {
     const stage = stages.find((one) => one.name === name);
     const found = stage && made.cardOf(stage);
     return found !== undefined && isWarmed({ stages: [found] }, found.name);
   };
   const cautions = [
-    ...(drink?.ok ? drinkCautions(drink.value, waterTraces(here.bench)) : fallsOut(figures, conditions)),
+    ...(drink?.ok && isForDrink
+      ? drinkCautions(drink.value, waterTraces(here.bench))
+      : fallsOut(figures, conditions)),
     ...additiveCautions(mixture),
     ...otherWater(made),
     ...handlingCautions(mixture, isWarm).map(plainCaution),
     ...[...processAdvice(card, sources), ...slipAdvice(card, sources)].map(adviceCaution),
     ...(filling?.gas ? [gasAtWork] : []),
   ];
-  const worded = cautions.map((one) => ({ ...one, source: sourceWords(one.source, bibliography) }));
+  const told = filling?.gas ? cautions.filter(({ code }) => code !== 'pressure') : cautions;
+  const worded = told.map((one) => ({ ...one, source: sourceWords(one.source, bibliography) }));
   return worded.filter((one, at) => worded.findIndex(({ text }) => text === one.text) === at);
 }
 

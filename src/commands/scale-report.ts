@@ -76,7 +76,7 @@ export async function batchReport(
     cost: costOf(request.target ? boughtIn(plan.exact) : boughtIn(neededFor(made, target, request.loss))),
     pilot: await pilotNote(here, made, { plan, target }),
     checks: batchChecks(made, plan),
-    cautions: await batchCautions(here, made, filling),
+    cautions: await batchCautions(here, made, { plan, filling }),
     revision: here.revision
       ? { short: here.revision.short, isChanged: false }
       : await fileRevision(here.root, design.file),

@@ -1,7 +1,7 @@
 /** A formula: a design with its stages, and the aims that it must meet. */
 
 import type { Dimension } from '../calc/quantity.ts';
-import { parseRange } from '../calc/range.ts';
+import { parseRange, type Range } from '../calc/range.ts';
 import type { AimCard, FormulaCard } from './cards.ts';
 import type { LedgerDocument } from './parse.ts';
 import { readFile } from './read-file.ts';
@@ -91,7 +91,15 @@ function readAim(reading: Reading, aims: TreeNode, { key, value }: MapEntry): Ai
   }
   if (value.kind !== 'text') return undefined;
   const range = parseRange(value.text, aimKinds[key.text] ?? substanceKinds);
+  if (range.ok && key.text === 'serving' && isNothing(range.value)) {
+    const message = `a serving of "${value.text}" is nothing`;
+    findFault(reading, { code: 'not-positive', message, hint: 'write such as 330 mL' }, value);
+    return undefined;
+  }
   if (range.ok) return { ...named, range: range.value, written: value.text };
   findFault(reading, range.fault, value);
   return undefined;
 }
+
+const isNothing = ({ exact, low, high }: Range): boolean =>
+  [exact, low, high].some((one) => one !== undefined && one.inner <= 0);

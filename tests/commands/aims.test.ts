@@ -32,6 +32,13 @@ describe('check', () => {
     expect(out.match(/under the aim/g)).toHaveLength(1);
   });
 
+  it('refuses a serving of nothing, and an amount of another kind in few words', async () => {
+    const ran = await neckring(['check'], { folder: await tryLedger('  serving: 0 mL\n  sodium: 10 mg\n') });
+    expect(ran.code).toBe(1);
+    expect(ran.out).toContain('a serving of "0 mL" is nothing; write such as 330 mL');
+    expect(ran.out).toContain('"10 mg" is a mass; give another kind of amount, such as 4 % or 4 % w/v');
+  });
+
   it('law: what would do, does', async () => {
     const folder = await tryLedger('  acid: 4.3 to 4.7 g/L\n');
     const [aim] = await aimsOf(folder);

@@ -106,6 +106,20 @@ describe('scale', () => {
     expect(leafValue(rows(answer['stages']).at(-1)?.['volume'])).toBeCloseTo(19, 2);
   });
 
+  it('says of an emulsion what is to be minded of an emulsion, and of gas once', async () => {
+    const codes = async (...words: string[]) => {
+      const { out } = await run('scale', 'orange cardamom', ...words, '--json');
+      return rows(record(JSON.parse(out))['cautions']).map(({ code }) => code);
+    };
+    const emulsion = await codes('--to', '1.2 kg emulsion');
+    expect(emulsion).toContain('flammable-near-heat');
+    expect(emulsion).not.toContain('acid-and-teeth');
+    expect(await codes('--to', '20 L syrup')).toContain('acid-syrup');
+    const filled = await codes('--to', '500 x 330 mL', '--fill');
+    expect(filled).toEqual(expect.arrayContaining(['gas-at-work', 'acid-and-teeth']));
+    expect(filled).not.toContain('pressure');
+  });
+
   it('--keg is of the drink: not with a syrup', async () => {
     const { code, err } = await run('scale', '17', '--keg', '19 L', '--to', '20 L syrup');
     expect([code, err]).toEqual([2, expect.stringContaining('--to asks for syrup')]);

@@ -51,6 +51,7 @@ function sucroseIn({ stage, solution }: StageFigures, temperatureKelvin: number)
         fromMemory: false,
       },
       source: 'crc-sucrose-solubility',
+      but: 'in the water that is there',
     },
   ];
 }
