@@ -6,6 +6,7 @@
 import type { Answer } from './answer.ts';
 import type { Book } from './book.ts';
 import type { Field, FieldData } from './fields.ts';
+import type { OwnReading } from './light/meter-reading-field.ts';
 import type { Mixture } from './mixture/picture.ts';
 import type { Quantity } from './quantity.ts';
 import type { Working } from './working.ts';
@@ -41,6 +42,8 @@ export interface TrialPicture {
   readonly droplet?: Quantity | undefined;
   /** Of the bench. */
   readonly temperature?: Quantity | undefined;
+  /** Readings of the person's own meter through the ledger; only where they are asked for. */
+  readonly meter?: readonly OwnReading[];
 }
 
 export type Fields = Readonly<Record<string, Field<unknown>>>;

@@ -19,7 +19,7 @@ export async function runCalculator(calculator: Calculator, call: Call, io: Io):
   const isRecorded = call.flags.has('record');
   if (isRecorded && trial === undefined)
     fail('usage', '--record needs a trial to write into', 'add --trial N');
-  const pictured = trial === undefined ? undefined : await picture(trial, io);
+  const pictured = trial === undefined ? undefined : await picture(trial, io, wantsMeter(calculator, call));
   if (isRecorded && pictured?.picture.number === undefined)
     fail('usage', `--record writes into a trial, and "${trial}" is a formula`, 'leave --record out');
   const stock = calculator.name === 'drops' ? await stockOf(call, io) : undefined;
@@ -63,9 +63,13 @@ export async function withArithmetic<T>(calculate: () => T): Promise<T> {
   }
 }
 
-async function picture(trial: string, io: Io) {
+/** What is written into a trial rests on that trial alone. */
+const wantsMeter = ({ name }: Calculator, call: Call): boolean =>
+  name === 'clarity' && !call.flags.has('record') && !call.flags.has('mie');
+
+async function picture(trial: string, io: Io, withMeter = false) {
   const { openPicture } = await import('./with-picture.ts');
-  return openPicture(trial, io);
+  return openPicture(trial, io, withMeter);
 }
 
 /** A stock of the shelf, where no strength is typed and no trial says one. */

@@ -10,7 +10,7 @@ import { makeSources, resolveTrial } from '../ledger/resolve.ts';
 import { openTrialsUsedBy } from '../ledger/single-trial.ts';
 import { type Problem, ProblemError } from '../problem.ts';
 import { bookOf } from './ledger-book.ts';
-import { openDesign, resolveDesign } from './open-formula.ts';
+import { type OpenedDesign, openDesign, resolveDesign } from './open-formula.ts';
 import { type Here, type OpenedTrial, openHere } from './open-ledger.ts';
 
 export interface Pictured {
@@ -32,11 +32,18 @@ export async function pictureOf(here: Here, trial: OpenedTrial, book: Book): Pro
   };
 }
 
-/** Of a trial by its number or file, or of a formula by its name. */
-export async function openPicture(typed: string, io: Io): Promise<Pictured> {
+/** Of a trial by its number or file, or of a formula by its name; with the readings of the own meter if they are wanted. */
+export async function openPicture(typed: string, io: Io, withMeter: boolean): Promise<Pictured> {
   const here = await openHere(io);
   const book = await bookOf(here);
   const design = await openDesign(here, io, typed);
+  const pictured = await picturedOf(here, design, book);
+  if (!withMeter) return pictured;
+  const { ownReadings } = await import('./why-meter.ts');
+  return { ...pictured, picture: { ...pictured.picture, meter: await ownReadings(here, book) } };
+}
+
+async function picturedOf(here: Here, design: OpenedDesign, book: Book): Promise<Pictured> {
   if (design.card.kind === 'trial') return pictureOf(here, { ...design, card: design.card }, book);
   const { mixture, warnings } = await resolveDesign(here, { ...design, card: design.card }, book);
   return { picture: { mixture, ...benchFacts(here.bench) }, warnings };

@@ -58,6 +58,34 @@ describe('what is typed completes what the trial gives', () => {
   });
 });
 
+describe('the own meter of the ledger', () => {
+  it('law: three observations with size and reading set it, twice too high as it reads', async () => {
+    const of = await ledger();
+    const plain = await found(['clarity', '--trial', '17', '--droplet', '40 nm'], of);
+    for (const [size, hour] of [
+      [30, '09'],
+      [40, '10'],
+      [50, '11'],
+    ] as const) {
+      const at = ['--sample', 'cold glass', '--at', `2026-03-14 ${hour}:00`];
+      const { ntu } = await found(['clarity', '--trial', '17', '--droplet', `${size} nm`], of);
+      const reading = `${(2 * leafValue(ntu)).toFixed(6)} NTU`;
+      await neckring(['observe', '17', ...at, '--droplet', `${size} nm`, '--turbidity', reading], {
+        ...of,
+        now: '2026-03-20T12:00:00Z',
+      });
+    }
+    const own = await found(['clarity', '--trial', '17', '--droplet', '40 nm'], of);
+    expect(leafValue(own['meterFactor'])).toBeCloseTo(2, 5);
+    expect(leafValue(own['ntu']) / leafValue(plain['ntu'])).toBeCloseTo(2, 5);
+    const recorded = await neckring(['clarity', '--trial', '17', '--droplet', '40 nm', '--record'], of);
+    expect([recorded.code, recorded.out.includes('your meter')]).toEqual([0, false]);
+    expect((await neckring(['check'], { ...of, now: '2026-03-20T12:00:00Z' })).out).toContain(
+      'no errors, no warnings',
+    );
+  });
+});
+
 describe('a formula where a trial is named', () => {
   it('is answered, and its stages stand beside each other', async () => {
     const of = await ledger();

@@ -26,7 +26,7 @@ export const uncalibrated: Calibration = {
   readings: 0,
 };
 
-const FEWEST = 3;
+export const fewestReadings = 3;
 /** No meter at a bench is better than this, whatever three readings say; common practice, no source. */
 const LEAST_BAND = 1.1;
 
@@ -49,7 +49,7 @@ export function calibrate(readings: readonly MeterReading[]): Parsed<Calibration
       'a reading of nothing tells nothing of the meter',
       'leave it out; give readings above 0 NTU',
     );
-  if (sound.length < FEWEST)
+  if (sound.length < fewestReadings)
     return refused(
       'too-few',
       `${sound.length === 1 ? 'one reading is' : `${sound.length} readings are`} too few to set a meter by`,

@@ -10,6 +10,8 @@ export interface OwnReading {
   /** Of the oil; that of the answer where it is left out. */
   readonly dose: Quantity | undefined;
   readonly turbidity: Quantity;
+  /** NTU that the model has for it, where it was taken in another drink than the one of the answer. */
+  readonly modelled?: number;
 }
 
 /**

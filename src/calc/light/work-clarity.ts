@@ -9,13 +9,14 @@ import { sugarFraction } from '../drink/stage-figures.ts';
 import type { ResolvedStage } from '../mixture/picture.ts';
 import { numberText } from '../number-text.ts';
 import type { Working } from '../working.ts';
-import { type Calibration, calibrate, uncalibrated } from './calibration.ts';
+import { type Calibration, fewestReadings } from './calibration.ts';
 import { dropletsFrom, type Haze, hazeIn, type Inverse } from './clarity.ts';
 import { sayClarityCautions } from './clarity-cautions.ts';
 import { clarityLead } from './clarity-lead.ts';
 import { mediumIndex, type OilPhase, oilPhase } from './medium-index.ts';
+import { meterOf } from './own-meter.ts';
 import { mediumItems, type StageMedium, stageMedium, stagesWithOil } from './stage-medium.ts';
-import { type Dispersion, dropletFault, turbidity } from './turbidity.ts';
+import { type Dispersion, dropletFault } from './turbidity.ts';
 import { workMie } from './work-mie.ts';
 
 /** Above 1 % of oil no droplet size can be told from a haze, nor a haze from a size. */
@@ -46,13 +47,18 @@ function isConcentrate(stage: ResolvedStage): boolean {
 export function clarityOfTrial({
   mixture,
   droplet,
+  meter,
 }: TrialPicture): readonly Taken<ClarityFields>[] | NothingAsked<ClarityFields> {
   const [first, ...others] = stagesWithOil(mixture.stages);
   if (!first) return { why: 'no stage holds oil in water' };
   if (mixture.drink && first !== mixture.drink) return { why: 'there is no oil in the drink' };
   const takenOf = (stage: ResolvedStage): Taken<ClarityFields> => ({
     stage: stage.name,
-    given: { items: mediumItems(stage), ...(droplet ? { droplet } : {}) },
+    given: {
+      items: mediumItems(stage),
+      ...(droplet ? { droplet } : {}),
+      ...(meter && meter.length >= fewestReadings ? { reading: meter } : {}),
+    },
   });
   if (!mixture.drink && isConcentrate(first))
     return {
@@ -195,21 +201,6 @@ function measuredOf({ turbidity: measured }: ClarityGiven): number | undefined {
     'a reading of 0 NTU means no droplet',
     'give what the meter showed, above 0 NTU',
   );
-}
-
-/** The person's meter, from readings on droplets of a known size; the published factor of two without any. */
-function meterOf(given: ClarityGiven, { dispersion, medium, oil }: Emulsion, spread: number): Calibration {
-  if (given.reading.length === 0) return uncalibrated;
-  const readings = given.reading.map((one) => {
-    const gramsPerMillilitre =
-      one.dose?.dimension === 'share' ? one.dose.inner * medium.density : one.dose?.inner;
-    const volumeFraction =
-      gramsPerMillilitre === undefined ? dispersion.volumeFraction : gramsPerMillilitre / oil.density;
-    const droplets = { diameterNanometres: one.droplet.inner * 1e9, spread };
-    const green = { ...dispersion, volumeFraction, wavelengthNanometres: usualWavelength.value };
-    return { modelled: answered(turbidity(green, droplets)).ntu, measured: one.turbidity.inner };
-  });
-  return answered(calibrate(readings));
 }
 
 function sayWorking(
