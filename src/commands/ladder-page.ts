@@ -1,5 +1,6 @@
 /** A planned ladder as a page and as JSON: what is kept, what each beaker weighs out to, what rounding does. */
 
+import type { Mixture } from '../calc/mixture/picture.ts';
 import { numberText, trimmedNumber } from '../calc/number-text.ts';
 import { isWeighedOut } from '../calc/rungs/amount-for.ts';
 import { asShown, type Scale } from '../calc/weighing/balance.ts';
@@ -11,7 +12,7 @@ import type { LadderStart, PlannedBeaker } from './ladder-plan.ts';
 import { percent, roundingOf, smallestWeighing, valueText } from './ladder-words.ts';
 import type { LadderFiles, NumberedBeaker } from './ladder-write.ts';
 import { designWords } from './open-formula.ts';
-import { counted } from './series-words.ts';
+import { counted, listed } from './series-words.ts';
 
 export interface LadderShown {
   readonly varied: Varied;
@@ -41,7 +42,8 @@ export function weighOutPage(shown: LadderShown): Page {
 }
 
 function filesText({ numbered, seriesFile, changes }: LadderFiles): string {
-  const [first, last] = [numbered[0]?.file, numbered.at(-1)?.file];
+  const files = numbered.map(({ file }) => file).sort();
+  const [first, last] = [files[0], files.at(-1)];
   const trials = first === last ? first : `${first} to ${last}`;
   const isSeriesWritten = changes.some((change) => 'path' in change && change.path === seriesFile);
   return `Files: ${counted(numbered.length, 'trial')}, ${trials}${isSeriesWritten ? `, and ${seriesFile}` : `; ${seriesFile} stays as it is`}.`;
@@ -137,7 +139,21 @@ export function keptText({ base, stage, levers }: Variation, beakers: readonly P
   const room = rest
     ? `${rest.name} takes the rest of ${whole}`
     : `nothing takes the rest, so beakers differ from ${whole}`;
-  return [...alike, room].join('; ');
+  return [...togetherText({ base, stage, levers }, rungs), ...alike, room].join('; ');
+}
+
+/** Of several that are varied against each other, what they weigh together where that stays. */
+function togetherText(
+  { base, stage, levers }: Pick<Variation, 'base' | 'stage' | 'levers'>,
+  rungs: readonly PlannedBeaker[],
+): readonly string[] {
+  const gramsIn = (mixture: Mixture): number =>
+    levers.reduce((sum, at) => sum + (mixture.stages[base.stageAt]?.items[at]?.massGrams ?? 0), 0);
+  const grams = gramsIn(base.mixture);
+  const isKept = rungs.every(({ rung }) => Math.abs(gramsIn(rung.mixture) - grams) <= keptWithin * grams);
+  if (levers.length < 2 || !isKept) return [];
+  const names = levers.flatMap((at) => stage.items[at]?.name ?? []);
+  return [`${listed(names)} ${trimmedNumber(grams, 4)} g together`];
 }
 
 const keptWithin = 0.01;

@@ -159,6 +159,10 @@ describe('ladder: the plan', () => {
       '  emulsion:\n    - sweet orange oil: 2 g\n    - polysorbate 80: 3 g\n    - sorbitan oleate: 3 g\n    - water: 42 g\n';
     const folder = await ledgerOf({ 'trials/1.yaml': plain(two) });
     const beakers = await beakersOf(folder, ['1', '--vary', 'blend HLB', '--rungs', '10, 12']);
+    const page = await neckring(['ladder', '1', '--vary', 'blend HLB', '--rungs', '10, 12'], { folder, now });
+    expect(page.out.replace(/\s+/g, ' ')).toContain(
+      'polysorbate 80 and sorbitan oleate 6 g together; sweet orange oil 2 g',
+    );
     for (const beaker of beakers) {
       const [, soap = 0, oleate = 0] = rows(beaker['items']).map((item) => leafValue(item['mass']));
       expect(soap + oleate).toBeCloseTo(6, 6);
