@@ -34,17 +34,15 @@ export function sayClarityCautions(working: Working, said: Said): void {
 }
 
 function saySize(working: Working, { haze, given, inverse }: Said): void {
+  const oneSize =
+    given.spread === undefined
+      ? ' One size is taken: of a z-average that overstates haze, 1.8 times at a polydispersity index of 0.2 (--spread).'
+      : '';
   if (haze)
     working.caution(
       'size-uncertainty',
-      'Good to a few per cent where the size is truly known; haze goes with its cube: with a guessed size, or that of a sizer, allow three times either way.',
+      `Good to a few per cent where the size is truly known; haze goes with its cube: allow three times either way for one that is guessed, or a sizer's.${oneSize}`,
       'bohren-huffman-1983',
-    );
-  if (given.spread === undefined && haze)
-    working.caution(
-      'one-size',
-      'One size is taken: that overstates the haze of a z-average, 1.8 times at a polydispersity index of 0.2; give --spread.',
-      'moments of the lognormal distribution',
     );
   if (inverse.isOpen)
     working.caution(
@@ -65,16 +63,19 @@ function saySight(working: Working, { haze, calibration, background, inverse }: 
     calibration.readings > 0
       ? `NTU is set by ${calibration.readings} readings of your own meter, 95 % band.`
       : `NTU is a white-light estimate, good to a factor of ${nephelometer.factor}; three readings of your own meter or more (--reading) replace it.`;
-  working.caution(
-    'ntu-band',
-    own,
-    calibration.readings > 0 ? 'Student 1908' : 'derived from the NTU of pure water',
-  );
-  if (haze || inverse.largestClear)
+  const clear = inverse.largestClear;
+  if (haze?.ntu || clear || inverse.implied.length > 0)
+    working.caution(
+      'ntu-band',
+      own,
+      calibration.readings > 0 ? 'Student 1908' : 'derived from the NTU of pure water',
+    );
+  const meant = clear ? ` The largest droplet is meant on ${background}, good to 20 %.` : '';
+  if (haze || clear)
     working.caution(
       'eye-band',
-      `What is seen spreads four times between people and lighting, up to twenty between black and white. The largest droplet is meant on ${background}, good to 20 %.`,
-      `${hazeBands.source}`,
+      `What is seen spreads four times between people and lighting, up to twenty between black and white.${meant}`,
+      hazeBands.source,
     );
 }
 
