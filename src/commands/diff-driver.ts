@@ -19,7 +19,9 @@ export async function runDiffDriver(call: Call, io: Io): Promise<Outcome> {
   const [path = '', before, , , after] = call.words;
   if (call.flags.has('text')) {
     const text = textAt(path, io) ?? '';
-    return outcome([{ kind: 'lines', lines: (await told(path, text, io)).trimEnd().split('\n') }]);
+    return outcome([
+      { kind: 'lines', lines: (await told(path, text, io)).trimEnd().split('\n').map(visible) },
+    ]);
   }
   if (call.words.length === 1)
     return outcome([{ kind: 'text', text: `${visible(path)}: a merge is not settled here.`, tone: 'warn' }]);

@@ -38,6 +38,10 @@ const families: readonly Family[] = [
     names: ['ladder', 'next', 'decide'],
     load: async () => (await import('./ladder-commands.ts')).ladderCommands,
   },
+  {
+    names: ['git', 'renumber', 'merge-driver', 'diff-driver'],
+    load: async () => (await import('./merge-commands.ts')).mergeCommands,
+  },
   { names: ['series'], load: async () => (await import('./series-commands.ts')).seriesCommands },
 ];
 
