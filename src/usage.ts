@@ -28,6 +28,8 @@ export function usageProblem(
       );
     }
     case 'commander.unknownOption': {
+      if (/^-\.?\d/u.test(optionWord))
+        return usage(`"${quoted}" begins with a minus sign`, 'amounts are 0 or more: leave the sign out');
       const options = (spec?.options ?? []).map((one) => `--${one.name}`);
       return usage(
         `${optionWord} is not an option of ${spec?.name}`,

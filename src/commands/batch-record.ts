@@ -24,7 +24,7 @@ import { weighedInto } from './batch-weighed.ts';
 import { askAboutCaffeine } from './caffeine-gate.ts';
 import { withArithmetic } from './calculate.ts';
 import { type Call, type Outcome, optionValue } from './command.ts';
-import { landHere } from './land-text.ts';
+import { landHere, textNow } from './land-text.ts';
 import { bookOf } from './ledger-book.ts';
 import { readLookTime } from './look-time.ts';
 import { factOf, optionProblem } from './observation-facts.ts';
@@ -68,10 +68,30 @@ export async function runBatchRecord(call: Call, io: Io): Promise<Outcome> {
       const seen = await seeFolder(nodeDisk, here.root, folder);
       if (seen.names.includes(`${nameWords(name)}.yaml`))
         fail('name-twice', `${file} is there already`, 'give the batch another --name');
+      if (optionValue(call, 'name') === undefined) refuseTwin(text, name, seen.names, { here, io });
       return [seen, { path: file, before: undefined, after: text }];
     });
   return outcome({ name, file, text, isDry, report, weighed });
 }
+
+/** The same typed twice, as after a power cut, is not filed as a second batch of the day. */
+function refuseTwin(
+  text: string,
+  name: string,
+  names: readonly string[],
+  { here, io }: { readonly here: Here; readonly io: Io },
+): void {
+  const day = name.slice(0, 'yyyy-mm-dd'.length);
+  const twin = names
+    .filter((one) => one.startsWith(day))
+    .find((one) => apart(textNow(here.root, `${folder}/${one}`, io)) === apart(text));
+  if (twin === undefined) return;
+  const hint = 'if this is another batch, give it a --name of its own';
+  fail('same-batch', `${folder}/${twin} says the same already`, hint);
+}
+
+/** The text of a batch without its name and the time at which it was made. */
+const apart = (text: string): string => text.replace(/^(batch|made| {2}- at): .*$/gmu, '$1:');
 
 interface Filed {
   readonly name: string;
@@ -160,19 +180,25 @@ function textOf({ call, io, here, design, plan, name, revision }: Telling): Batc
     ],
     stages: plan.stages,
     samples: samplesOf({ plan, bottles, retained, bottle }),
-    observation: readings.length > 0 ? observation(made.value, readings, retained) : [],
+    observation: observation(made.value, { readings, bottles, retained }),
   };
 }
 
-const observation = (
-  made: TypedTime,
-  readings: readonly Fact[],
-  retained: number | undefined,
-): readonly Fact[] => [
-  ['at', made.written],
-  ...(retained === undefined ? [] : [['sample', 'tank'] as const]),
-  ...readings,
-];
+interface Seen {
+  readonly readings: readonly Fact[];
+  readonly bottles: number | undefined;
+  readonly retained: number | undefined;
+}
+
+/** What was read of the tank; once bottles are filled nobody has to look at it again. */
+function observation(made: TypedTime, { readings, bottles, retained }: Seen): readonly Fact[] {
+  const facts: readonly Fact[] = [
+    ...readings,
+    ...(bottles === undefined ? [] : [['ended', 'filled into bottles'] as const]),
+  ];
+  if (facts.length === 0) return [];
+  return [['at', made.written], ...(retained === undefined ? [] : [['sample', 'tank'] as const]), ...facts];
+}
 
 interface Sampling {
   readonly plan: BatchPlanText;

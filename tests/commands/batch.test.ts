@@ -39,6 +39,16 @@ describe('batch record', () => {
     expect((await neckring(['check'], { folder })).code).toBe(0);
   });
 
+  it('asks for no look at a tank that was filled into bottles, and for looks at what is kept back', async () => {
+    const folder = await exampleLedger();
+    await neckring([...syrup, '--bottles', '60', '--retained', '4', '--brix', '41.4'], { folder });
+    expect(await readIn(folder, file)).toContain('    brix: 41.4\n    ended: filled into bottles\n');
+    expect((await neckring(['check'], { folder })).out).toContain('no errors, no warnings');
+    const { out } = await neckring(['due', '--days', '40'], { folder, now: '2026-03-13T12:00:00Z' });
+    expect(out).not.toContain('tank');
+    expect(out).toContain('retained (4)');
+  });
+
   it('takes what was weighed in the order of addition, and says what the drink came to', async () => {
     const folder = await exampleLedger();
     const plain = await found(['drink', 'orange cardamom'], { folder });

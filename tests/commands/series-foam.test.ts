@@ -91,7 +91,7 @@ describe('a series over the dose of antifoam', () => {
     expect(rows(json['doses']).map((one) => leafValue(record(one)['head']))).toHaveLength(4);
     expect(leafValue(rows(json['doses'])[3]?.['activeInDrink'])).toBeCloseTo(12, 6);
     expect(page).toContain('120 ppm: above the 10 mg/kg that US FDA gives for dimethylpolysiloxane');
-    expect(page).toContain('120 ppm: above the 10 mg/L that European Union gives');
+    expect(page).toContain('120 ppm: above the 10 mg/L that EU gives');
     expect(page).toContain('no dose poured is above the 20 mg/kg that Codex gives');
     expect(page).toContain('the emulsion is taken as 10 % active');
     expect(page).toContain('local food law and a qualified person decide');

@@ -80,6 +80,8 @@ describe('ph', () => {
       '0 to 76 C',
     ],
     ['more solids than a litre holds', ['ph', '1700 g/L sucrose'], 'give less'],
+    ['nothing at all', ['ph'], 'type such as'],
+    ['less than nothing', ['ph', '-1 g/L citric acid'], 'begins with a minus sign'],
   ])('refuses %s, with the mend', async (_, words, said) => {
     const { code, err } = await neckring(words);
     expect(code).toBe(2);

@@ -1,3 +1,4 @@
+import { fail } from '../../problem.ts';
 import { acidSystems, type DissociationStep } from '../../reference/solution/acid-constants.ts';
 import { titrationAcids } from '../../reference/solution/titration.ts';
 import { answered } from '../answered.ts';
@@ -84,6 +85,12 @@ export const ph = defineCalculator({
   work: (given, working) => {
     const temperatureKelvin = given.temperature?.inner ?? roomKelvin;
     const hard = given.alkalinity?.inner ?? 0;
+    if (given.items.length === 0 && !given.co2 && hard === 0)
+      fail(
+        'missing',
+        'nothing is dissolved',
+        'type such as "4.5 g/L citric acid"; or water, for water alone',
+      );
     const dissolved = portionsOf(given.items);
     const water = {
       milligramsPerLitreAsCalciumCarbonate: hard,

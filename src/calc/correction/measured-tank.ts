@@ -57,6 +57,8 @@ const ROUNDS = 40;
 const CLOSE = 1e-11;
 /** How far from what should be in it an item may be before the readings are taken for wrong. */
 const LEAST = 1e-9;
+/** The density of sugar in water ends there (ICUMSA). */
+const MOST_BRIX = 85;
 
 /**
  * The items of a tank as they must be for its readings: the sugar, the acid, for a pH the salt, and the water are moved,
@@ -81,7 +83,9 @@ export function measuredTank(input: MeasuringInput): Parsed<readonly TankItem[]>
     if (step.size < CLOSE * input.massGrams) break;
   }
   const found = tank.withMasses(masses);
-  if (found && tank.missesAt(masses)?.every((miss) => Math.abs(miss) < 1e-6)) return parsed(found);
+  const isCovered = (input.measured.brix ?? 0) <= MOST_BRIX;
+  if (found && isCovered && tank.missesAt(masses)?.every((miss) => Math.abs(miss) < 1e-6))
+    return parsed(found);
   const said = moved.map(({ reading }) => `${reading} ${input.measured[reading]}`).join(' and ');
   return refused(
     'no-such-tank',
