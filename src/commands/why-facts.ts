@@ -7,7 +7,6 @@ import { stageFigures } from '../calc/drink/stage-figures.ts';
 import type { Calibration } from '../calc/light/calibration.ts';
 import { impliedSizes } from '../calc/light/droplet-of-haze.ts';
 import type { Mixture, ResolvedStage } from '../calc/mixture/picture.ts';
-import { numberText } from '../calc/number-text.ts';
 import { diameterToRise } from '../calc/settling/rise.ts';
 import { mediumDensity, mediumViscosity, oilDensityAt } from '../calc/settling/stage-liquid.ts';
 import type { ObservationCard, SampleCard, TrialCard } from '../ledger/cards.ts';
@@ -178,8 +177,8 @@ function impliedBy(
     const sizes = sizesBetween(model.curve, { low: modelled / meter.high, high: modelled / meter.low });
     const band = { low: 1 / meter.high, high: 1 / meter.low };
     const large = impliedSizes(model.curve, modelled, band).find(({ branch }) => branch === 'large');
-    const or = large ? ` (or large ones, from ${numberText(large.lowNanometres, 2)} nm up)` : '';
-    return sizes && { ...sizes, from: `${turbidity.written}${or}`, isReading: true };
+    const largeFrom = large ? { largeFrom: large.lowNanometres } : {};
+    return sizes && { ...sizes, from: turbidity.written, isReading: true, ...largeFrom };
   }
   const band = ntuOfLook(looks, backgroundOf(viewed));
   if (!band) return undefined;

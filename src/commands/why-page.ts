@@ -1,6 +1,6 @@
 /** `why` as a page and as JSON: what was seen, what is known, what it can mean. */
 
-import { type Cause, type Known, likelihood, spanWords } from '../calc/causes/facts.ts';
+import { type Cause, type Known, likelihood, orLarge, spanWords } from '../calc/causes/facts.ts';
 import { numberText, trimmedNumber } from '../calc/number-text.ts';
 import { envelope } from '../output/answer-json.ts';
 import type { Page } from '../output/view.ts';
@@ -75,7 +75,8 @@ function knownPairs(known: Known): readonly (readonly [string, string])[] {
   const { implied, largestClear, micelle, emulsifierPerOil, ageDays } = known;
   const haze = known.isConcentrate
     ? 'nothing yet: a concentrate, judge it at drinking strength'
-    : implied && `droplets ${spanWords(implied)}, from ${implied.from}`;
+    : implied &&
+      `droplets ${spanWords(implied)}${orLarge(implied)}${implied.largeFrom === undefined ? ',' : ''} from ${implied.from}`;
   const pairs: (readonly [string, string | undefined])[] = [
     [
       'age',

@@ -43,6 +43,43 @@ describe('why', () => {
     expect(out).toMatch(/since then +hazy, ring on day 7/);
   });
 
+  it('an oil without emulsifier lacks it first of all, and a gel without it is no gel stage', async () => {
+    const folder = await exampleLedger();
+    await writeIn(
+      folder,
+      'trials/0018-bare.yaml',
+      `trial: 18
+title: no emulsifier yet
+made: 2026-03-12T10:00+00:00
+stages:
+  drink:
+    - sweet orange oil: 50 mg
+    - water: to 1 L
+samples:
+  glass:
+    of: drink
+observations:
+  - at: 2026-03-16T09:00+00:00
+    look: cloudy
+  - at: 2026-03-17T09:00+00:00
+    look: gel
+`,
+    );
+    const [first] = rows((await found(['why', '18'], { folder }))['causes']);
+    expect([first?.['cause'], first?.['because']]).toEqual([
+      'too-little-emulsifier',
+      'no stage holds the oil and an emulsifier together',
+    ]);
+    const [gel] = rows((await found(['why', '18', '--at', '5'], { folder }))['causes']);
+    expect(gel?.['cause']).toBe('spoiled');
+  });
+
+  it('names the large droplets that a reading could mean too', async () => {
+    const folder = await seen('--look', 'hazy', '--turbidity', '20 NTU');
+    const page = (await neckring(['why', '17'], { folder })).out.replace(/\s+/g, ' ');
+    expect(page).toMatch(/20 NTU means droplets of \d+ to \d+ nm, or from \d+ nm up, at this dose/);
+  });
+
   it('law: what rose 50 mm in its age is at least the droplet that Stokes gives', async () => {
     const answer = await found(['why', '16'], { folder: await exampleLedger() });
     const least = leafValue(answer['leastRisenDiameter']) * 1e-9;

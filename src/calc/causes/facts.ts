@@ -58,6 +58,8 @@ export interface Known {
         readonly from: string;
         /** By a meter; else by the look. */
         readonly isReading: boolean;
+        /** nm: large droplets that a meter would read so too. */
+        readonly largeFrom?: number;
       }
     | undefined;
   /** nm: the largest droplet that would not be seen at this dose. */
@@ -96,3 +98,7 @@ export function spanWords({ low, high }: { readonly low: number; readonly high: 
   if (high >= open.high) return `from ${numberText(low, 2)} nm up`;
   return `of ${numberText(low, 2)} to ${numberText(high, 2)} nm`;
 }
+
+/** Example   orLarge({ largeFrom: 293 }) -> , or from 290 nm up, */
+export const orLarge = ({ largeFrom }: { readonly largeFrom?: number }): string =>
+  largeFrom === undefined ? '' : `, or from ${numberText(largeFrom, 2)} nm up,`;

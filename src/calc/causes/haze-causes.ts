@@ -1,7 +1,7 @@
 /** What a haze can mean. */
 
 import { numberText, trimmedNumber } from '../number-text.ts';
-import { type Cause, cause, type Known, spanWords } from './facts.ts';
+import { type Cause, cause, type Known, orLarge, spanWords } from './facts.ts';
 import { plasticCause } from './shared-causes.ts';
 
 export function hazeCauses(known: Known): readonly Cause[] {
@@ -15,8 +15,11 @@ export function hazeCauses(known: Known): readonly Cause[] {
 }
 
 /** Weighs by where the ratio lies on the published map. */
-export function ratioCause({ emulsifierPerOil: ratio, micelle }: Known): readonly Cause[] {
-  if (ratio === undefined) return [];
+export function ratioCause({ emulsifierPerOil: ratio, micelle, hasOil }: Known): readonly Cause[] {
+  if (ratio === undefined)
+    return hasOil
+      ? [cause('too-little-emulsifier', 84, 'no stage holds the oil and an emulsifier together')]
+      : [];
   const parts = `${trimmedNumber(ratio, 3)} parts of emulsifier to one of oil`;
   if (ratio < 1) return [cause('too-little-emulsifier', 82, `${parts}: below 1 a cloudy emulsion is usual`)];
   if (ratio < 2)
@@ -31,7 +34,7 @@ export function ratioCause({ emulsifierPerOil: ratio, micelle }: Known): readonl
 function sizeCauses(known: Known): readonly Cause[] {
   const { implied, wasClear, micelle, isConcentrate, measuredDroplet } = known;
   const sizes = implied
-    ? `${implied.from} means droplets ${spanWords(implied)} at this dose`
+    ? `${implied.from} means droplets ${spanWords(implied)}${orLarge(implied)} at this dose`
     : isConcentrate
       ? 'a concentrate: no droplet size can be told from its haze before it is diluted'
       : 'no droplet size can be told from the haze at this dose';

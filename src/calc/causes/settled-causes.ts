@@ -50,8 +50,16 @@ export function speckCauses(known: Known): readonly Cause[] {
   ];
 }
 
+/** A gel stage wants much emulsifier. */
+const fewestForGel = 0.05;
+
 export function gelCauses({ emulsifierShare }: Known): readonly Cause[] {
-  return [cause('gel-stage', 80, `${numberText(emulsifierShare * 100, 2)} % of emulsifier in it`)];
+  const has = `${numberText(emulsifierShare * 100, 2)} % of emulsifier in it`;
+  if (emulsifierShare >= fewestForGel) return [cause('gel-stage', 80, has)];
+  return [
+    cause('spoiled', 60, `${has}, too little to gel: slime, or a gum or pectin that was put in`),
+    cause('gel-stage', 25, has),
+  ];
 }
 
 export function brokenCauses(known: Known): readonly Cause[] {
