@@ -58,7 +58,7 @@ export async function batchReportOf(
   const { card } = batch;
   const { mixture, planned, warnings } = await mixtureOfMade(here, batch, book);
   const formula = design?.card.kind === 'formula' ? design.card : undefined;
-  const conditions = drinkConditions({ bench: here.bench, card });
+  const conditions = drinkConditions({ bench: here.bench, card, ...(formula ? { formula } : {}) });
   const made = finishedDrink(mixture, conditions);
   const drink = made.ok ? made.value : undefined;
   const [first] = card.samples;

@@ -20,6 +20,8 @@ export interface Corrected {
   readonly aim: TankReadings;
   readonly now: TankReadings;
   readonly massGrams: number;
+  /** False where nobody said how much there is. */
+  readonly isMassTold: boolean;
   /** g/mL, as planned. */
   readonly density: number;
   /** Nearer to the aim than the readings can tell. */
@@ -41,6 +43,15 @@ export function correctPage(corrected: Corrected, isExplained: boolean): Page {
   return [
     { kind: 'heading', text: `${made}, ${stage}: ${massWords(massGrams)} in the tank` },
     readingsTable(corrected),
+    ...(corrected.isMassTold || isWithin
+      ? []
+      : [
+          {
+            kind: 'text',
+            text: 'Nobody said how much is in the tank: it is taken to hold what was written down. --tank "19.4 kg" says what there is.',
+            tone: 'faint',
+          } as const,
+        ]),
     ...(explained ? slipSentences(explained).map((text): Block => ({ kind: 'text', text })) : []),
     ...(isWithin
       ? [

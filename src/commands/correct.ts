@@ -64,7 +64,8 @@ function correctedTank(call: Call, { here, made, mixture, planned }: Situation):
   const reckon = (tried: readonly TankItem[]): TankReadings =>
     tankReadings(tankStage(stage.name, tried, conditions.temperatureKelvin), conditions) ??
     fail('not-covered', `what ${stage.name} shows can't be reckoned`, 'no source covers what is in it');
-  const massGrams = tankGrams(call, { made, stage });
+  const filed = tankGrams(call, { made, stage });
+  const massGrams = filed ?? real.massGrams;
   const size = sizeOf(massGrams, stage);
   const should = items.map((item) => ({ ...item, massGrams: item.massGrams * size }));
   const aimed = aimedItems(call, { should, stage, conditions });
@@ -87,6 +88,7 @@ function correctedTank(call: Call, { here, made, mixture, planned }: Situation):
     aim,
     now,
     massGrams,
+    isMassTold: filed !== undefined,
     density: stage.densityGramsPerMillilitre,
     isWithin,
     ...{ full, short, divisions: here.bench.balances.map(({ division }) => division.inner) },
@@ -162,12 +164,12 @@ function tankOf(call: Call, { made, planned, typed, conditions }: Choosing): Res
 function tankGrams(
   call: Call,
   { made, stage }: { readonly made: OpenedMade; readonly stage: ResolvedStage },
-): number {
+): number | undefined {
   const typed = someOption(call, 'tank', ['mass', 'volume']);
   const [first] = made.card.samples;
   const filed = made.card.kind === 'batch' && first?.of === stage.name ? made.card.yield : undefined;
   const amount = typed ?? filed;
-  if (!amount) return stage.massGrams;
+  if (!amount) return undefined;
   return amount.dimension === 'mass' ? amount.inner : amount.inner * stage.densityGramsPerMillilitre;
 }
 

@@ -73,6 +73,13 @@ describe('batch record', () => {
     expect(rows((await found(['batch'], { folder }))['batches'])).toHaveLength(2);
   });
 
+  it('law: reckons the drink with the CO2 that the formula aims at, as drink does', async () => {
+    const folder = await exampleLedger();
+    const filed = await found(syrup, { folder });
+    const drink = await found(['drink', name], { folder });
+    expect(leafValue(record(filed['drink'])['ph'])).toBeCloseTo(leafValue(drink['ph']), 9);
+  });
+
   it('shows a batch, and takes later readings of it once', async () => {
     const folder = await exampleLedger();
     await neckring([...syrup, '--retained', '4', '--bottles', '60'], { folder });
@@ -172,6 +179,9 @@ describe('correct', () => {
     const { code, out } = await neckring(['correct', name], { folder });
     expect(code).toBe(0);
     expect(out).toContain('One slip would explain all of it');
+    expect(out).toContain('Nobody said how much is in the tank');
+    const told = await neckring(['correct', name, '--tank', '23 kg'], { folder });
+    expect(told.out).not.toContain('Nobody said');
     expect(out).toContain('Or sugar, acid and water alone');
     expect(Math.max(...out.split('\n').map((line) => line.length))).toBeLessThanOrEqual(80);
   });
