@@ -27,7 +27,7 @@ export const seriesCommands: readonly CommandSpec[] = [
     examples: [
       { line: 'series', says: 'all series' },
       { line: 'series "orange ladder"', says: 'one, from the first rung to the decision' },
-      { line: 'series "orange ladder" --against "orange, polysorbate 20"', says: 'which carries more oil' },
+      { line: 'series "orange ladder" --explain', says: 'and what the estimate rests on' },
     ],
     load: async () => (await import('./series.ts')).runSeries,
   },
