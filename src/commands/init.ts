@@ -1,6 +1,7 @@
 import { mkdir } from 'node:fs/promises';
 import { relative, resolve } from 'node:path';
 import type { Io } from '../io.ts';
+import { naming } from '../ledger/disk-problem.ts';
 import { benchFile, findRoot } from '../ledger/find-root.ts';
 import { ingredientsFile } from '../ledger/folder.ts';
 import { newBenchText, newIngredientsText } from '../ledger/new-files.ts';
@@ -21,12 +22,13 @@ export async function runInit(call: Call, io: Io): Promise<Outcome> {
   const zone = optionValue(call, 'time-zone') ?? Intl.DateTimeFormat().resolvedOptions().timeZone;
   if (!openTimeZone(zone))
     fail('bad-time-zone', `--time-zone: there is no zone "${zone}"`, 'give a name such as Europe/Lisbon');
-  await mkdir(folder, { recursive: true });
+  await naming(folder, () => mkdir(folder, { recursive: true }));
+  // The bench comes last: it is what makes the folder a ledger, so that an init that was cut off can be typed again.
   const files = [
-    { path: benchFile, before: undefined, after: newBenchText(zone) },
     { path: ingredientsFile, before: undefined, after: newIngredientsText },
+    { path: benchFile, before: undefined, after: newBenchText(zone) },
   ].filter(({ path }) => readPort(io).sizeOf(resolve(folder, path)) === undefined);
-  const written = await landHere(folder, call, io, async () => files);
+  const written = [...(await landHere(folder, call, io, async () => files))].sort();
   return {
     exitCode: 0,
     page: [

@@ -43,24 +43,38 @@ export async function finishLadder(plan: LadderPlan): Promise<Finished> {
     page,
     files,
     isWritten: false,
-    notes: [`nothing written; --write writes ${count}, in an order drawn anew`],
+    notes: [`nothing written; --write writes ${count}, in an order drawn anew`, ...thereNotes(files)],
   };
 }
 
+/** What is written; a beaker that stands there already is not. */
 const pathsOf = ({ changes }: LadderFiles): readonly string[] =>
-  changes.flatMap((change) => ('path' in change ? [change.path] : []));
+  changes.flatMap((change) => ('path' in change && change.before !== change.after ? [change.path] : []));
+
+function thereNotes({ numbered }: LadderFiles): readonly string[] {
+  const there = numbered.filter(({ isThere }) => isThere).map(({ number }) => number);
+  if (there.length === 0) return [];
+  const [first = 0] = there;
+  return [
+    there.length === 1
+      ? `trial ${first} stands there already as it is planned, neither weighed nor looked at`
+      : `trials ${there.join(', ')} stand there already as they are planned, neither weighed nor looked at`,
+  ];
+}
 
 const written = (files: LadderFiles, page: Page): Finished => ({
   page,
   files,
   isWritten: true,
-  notes: pathsOf(files).map((path) => `wrote ${path}`),
+  notes: [...pathsOf(files).map((path) => `wrote ${path}`), ...thereNotes(files)],
 });
 
 /** What to type while they are made and watched. */
 function nextSteps({ series }: LadderToWrite, { numbered }: LadderFiles): Page {
-  const [first, last] = [numbered[0]?.number ?? 0, numbered.at(-1)?.number ?? 0];
-  const all = first === last ? `${first}` : `${first}-${last}`;
+  const numbers = numbered.map(({ number }) => number).sort((left, right) => left - right);
+  const [first, last] = [numbers[0] ?? 0, numbers.at(-1) ?? 0];
+  const isRun = last - first === numbers.length - 1;
+  const all = first === last ? `${first}` : isRun ? `${first}-${last}` : numbers.join(' ');
   return [
     {
       kind: 'text',

@@ -39,6 +39,9 @@ export interface NumberedBeaker {
   readonly beaker: PlannedBeaker;
   readonly number: number;
   readonly file: string;
+  /** The very same stands there, neither weighed nor looked at: what a ladder left that was cut off. */
+  readonly isThere: boolean;
+  readonly text: string;
 }
 
 export interface LadderFiles {
@@ -50,16 +53,15 @@ export interface LadderFiles {
 const trials = 'trials';
 const seriesFolder = 'series';
 
-/** The files as they would be written now, with the next free numbers in the order of making. */
+/**
+ * The files as they would be written now, with the next free numbers in the order of making. A beaker that stands
+ * there already as it is planned is taken, so that a ladder that was cut off is completed and never doubled.
+ */
 export async function ladderFiles(ladder: LadderToWrite, io: Io): Promise<LadderFiles> {
-  const { start, beakers, series } = ladder;
+  const { start, series } = ladder;
   const { root } = start.here;
   const seen = await seeFolder(nodeDisk, root, trials);
-  const last = Math.max(0, ...seen.names.flatMap((name) => numberInName(name) ?? []));
-  const numbered = beakers.map((beaker, at): NumberedBeaker => {
-    const number = last + 1 + at;
-    return { beaker, number, file: `${trials}/${trialFileName(number, titleOf(series, beaker))}` };
-  });
+  const numbered = numberedBeakers(ladder, seen.names, io);
   const seriesChanges = seriesChange(ladder, numbered, io);
   return {
     numbered,
@@ -67,15 +69,44 @@ export async function ladderFiles(ladder: LadderToWrite, io: Io): Promise<Ladder
     changes: [
       seen,
       ...(series.card ? [] : [await seeFolder(nodeDisk, root, seriesFolder)]),
-      ...numbered.map((one) => ({
-        path: one.file,
-        before: undefined,
-        after: trialText(ladder, one, io),
+      ...numbered.map(({ file, text, isThere }) => ({
+        path: file,
+        before: isThere ? text : undefined,
+        after: text,
       })),
       ...seriesChanges,
     ],
   };
 }
+
+function numberedBeakers(ladder: LadderToWrite, names: readonly string[], io: Io): readonly NumberedBeaker[] {
+  const { series, start } = ladder;
+  const { here } = start;
+  let last = Math.max(0, ...names.flatMap((name) => numberInName(name) ?? []));
+  const taken = new Set<string>();
+  return ladder.beakers.map((beaker): NumberedBeaker => {
+    const textAs = (number: number): string => trialText(ladder, { beaker, number }, io);
+    const tail = trialFileName(0, titleOf(series, beaker)).slice(numberDigits);
+    for (const name of names.filter((one) => one.endsWith(tail) && !taken.has(one))) {
+      const number = numberInName(name) ?? 0;
+      const file = `${trials}/${name}`;
+      if (name !== trialFileName(number, titleOf(series, beaker))) continue;
+      if (here.port.sizeOf(join(here.root, file)) === undefined) continue;
+      const text = textNow(here.root, file, io);
+      if (madeApart(text) !== madeApart(textAs(number))) continue;
+      taken.add(name);
+      return { beaker, number, file, isThere: true, text };
+    }
+    last += 1;
+    const file = `${trials}/${trialFileName(last, titleOf(series, beaker))}`;
+    return { beaker, number: last, file, isThere: false, text: textAs(last) };
+  });
+}
+
+const numberDigits = 4;
+
+/** A trial's text without the time at which it was made. */
+const madeApart = (text: string): string => text.replace(/^made: .*$/mu, 'made:');
 
 /** `orange ladder, 1 to 3`; what the name of the series says already is not said again. */
 function titleOf({ name, varies }: SeriesToWrite, { label }: PlannedBeaker): string {
@@ -94,7 +125,7 @@ const whyOf = {
 
 function trialText(
   { start, series }: LadderToWrite,
-  { beaker, number, file }: NumberedBeaker,
+  { beaker, number }: { readonly beaker: PlannedBeaker; readonly number: number },
   io: Io,
 ): string {
   const { design, here } = start;
@@ -109,7 +140,7 @@ function trialText(
     ...(card.kind === 'formula' ? [['note', `from formula ${card.name}`] as const] : []),
   ];
   const text = newTrialText({ number, facts, copied: copiedPlan(card, design.document.source.text) });
-  const edited = editAll(file, text, beaker.rung.edits);
+  const edited = editAll(trials, text, beaker.rung.edits);
   if (!edited.ok) throw new ProblemError(edited.problems);
   return edited.text;
 }

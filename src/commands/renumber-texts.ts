@@ -14,6 +14,25 @@ export function renamed(file: string, to: number): string {
   return folder + (digits === '' ? `${number}-${name}` : number + name.slice(digits.length));
 }
 
+const ownNumber = (trial: TrialCard): Reference => ({
+  to: 'trial',
+  key: 'trial',
+  name: `${trial.number}`,
+  number: trial.number,
+  span: trial.numberSpan,
+});
+
+/** The number under which a renumbering that was cut off has left the trial a second time. */
+export function halfMovedTo({ trials, documents }: Ledger, trial: TrialCard): number | undefined {
+  const textOf = (file: string): string => documents.get(file)?.source.text ?? '';
+  return trials.find(
+    ({ file, number }) =>
+      file !== trial.file &&
+      file === renamed(trial.file, number) &&
+      textOf(file) === withNumber(textOf(trial.file), [ownNumber(trial)], number),
+  )?.number;
+}
+
 /** The moved file, everything that refers to it, and last the old file taken away. */
 export function changesFor(
   ledger: Ledger,
@@ -21,13 +40,7 @@ export function changesFor(
   to: number,
   { moving }: Settled,
 ): readonly Change[] {
-  const own: Reference = {
-    to: 'trial',
-    key: 'trial',
-    name: `${trial.number}`,
-    number: trial.number,
-    span: trial.numberSpan,
-  };
+  const own = ownNumber(trial);
   const byFile = new Map<string, Reference[]>();
   for (const { file, reference } of moving) byFile.set(file, [...(byFile.get(file) ?? []), reference]);
   const textOf = (file: string): string => ledger.documents.get(file)?.source.text ?? '';
@@ -43,7 +56,8 @@ export function changesFor(
   const file = renamed(trial.file, to);
   if (file === trial.file) return [{ path: file, before, after }, ...others];
   return [
-    { path: file, before: undefined, after },
+    // A renumbering that was cut off has left it there.
+    { path: file, before: textOf(file) === after ? after : undefined, after },
     ...others,
     { path: trial.file, before, after: undefined },
   ];

@@ -15,7 +15,7 @@ import { landHere } from './land-text.ts';
 import { openHere } from './open-ledger.ts';
 import { renumberedJson, renumberedPage, unreadProblems } from './renumber-page.ts';
 import { type Answers, placesOf, settledPlaces } from './renumber-places.ts';
-import { changesFor, renamed } from './renumber-texts.ts';
+import { changesFor, halfMovedTo, renamed } from './renumber-texts.ts';
 
 export async function runRenumber(call: Call, io: Io): Promise<Outcome> {
   const here = await openHere(io);
@@ -86,8 +86,11 @@ function byNumber(ledger: Ledger, number: number): TrialCard {
   );
 }
 
-/** The number that was typed, if it is free; else the next free one. */
-function numberFor({ trials, unread }: Ledger, trial: TrialCard, typed: string | undefined): number {
+/** The number to which it was on its way; the one that was typed, if it is free; else the next free one. */
+function numberFor(ledger: Ledger, trial: TrialCard, typed: string | undefined): number {
+  const { trials, unread } = ledger;
+  const half = halfMovedTo(ledger, trial);
+  if (half !== undefined && (typed === undefined || Number(typed) === half)) return half;
   const named = [...trials.map(({ file }) => file), ...unread].map((file) => numberInName(file) ?? 0);
   const taken = new Set([...trials.map(({ number }) => number), ...named]);
   const next = Math.max(0, ...taken) + 1;
