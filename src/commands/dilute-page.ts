@@ -139,8 +139,8 @@ function figurePairs({ chain, target, drops, bench }: Diluted): readonly (readon
 const percent = (fraction: number): string => `${trimmedNumber(fraction * 100, 2)} %`;
 
 function dropWords({ drops, wholeDrops, deviation, relativeUncertainty, isMeasured }: DropCount): string {
-  const off = Math.abs(deviation) > 5e-4 ? `; ${wholeDrops} drops are ${percent(deviation)} off` : '';
-  const spread = isMeasured ? '' : ', spread not measured';
+  const off = Math.abs(deviation) > 5e-4 ? `; ${wholeDrops} are ${percent(deviation)} off` : '';
+  const spread = isMeasured ? '' : ', not weighed';
   return `${numberText(drops, 3)}${off}; give or take ${percent(relativeUncertainty)}${spread}`;
 }
 

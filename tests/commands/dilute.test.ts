@@ -180,6 +180,14 @@ describe('dilute --check', () => {
     expect(out).toContain('9.996 g');
   });
 
+  it('keeps to 80 columns with drops', async () => {
+    const { out } = await neckring(['dilute', '--check', '1 g in 100 g; 1 g in 100 g; 0.5 g in 10 kg'], {
+      folder: await exampleLedger(),
+    });
+    expect(out).toContain('the last take as drops');
+    expect(Math.max(...out.split('\n').map((line) => line.length))).toBeLessThanOrEqual(80);
+  });
+
   it('exits 0 where all is in order', async () => {
     const ran = await neckring([
       ...['dilute', '--check', '1 g in 100 g; 1 g in 100 g; 1 g in 1 kg', '--to', '100 ppb'],
