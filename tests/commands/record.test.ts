@@ -61,7 +61,7 @@ describe('--trial', () => {
 
   it.each([
     [['acid', '--trial', '13'], 'no'],
-    [['dose', '--trial', '13'], 'no'],
+    [['dose', '--trial', '13'], '--oil is needed'],
     [['hlb', '--trial', '99'], 'there is no trial 99'],
     [['dose', '--oil', '60 mg/L', '--in', '6 L', '--emulsion-of', '99'], 'there is no trial 99'],
     [
