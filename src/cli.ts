@@ -12,7 +12,7 @@ import { layOut } from './output/page.ts';
 import type { Paint } from './output/paint.ts';
 import { problemsText } from './output/problem-page.ts';
 import { tameText, visible } from './output/visible.ts';
-import { isProblemError, type Problem } from './problem.ts';
+import { isProblemError, type Problem, type ProblemError } from './problem.ts';
 import { usageProblem } from './usage.ts';
 
 const plain: Paint = (_, text) => text;
@@ -30,11 +30,20 @@ export async function run(typed: readonly string[], port: Io): Promise<number> {
     errPaint = await paintFor(wantsColour(io, io.errIsTerminal, noColour));
     return await dispatch(words, io, { outPaint, errPaint, asJson });
   } catch (thrown) {
-    if (isProblemError(thrown))
-      return await tell(thrown.problems, thrown.exitCode, words, io, asJson, errPaint);
+    const told = isProblemError(thrown) ? thrown : await refusedByDisk(thrown);
+    if (told) return await tell(told.problems, told.exitCode, words, io, asJson, errPaint);
     io.err(defectText(thrown, io.environment['NECKRING_DEBUG'] === '1'));
     return exitDefect;
   }
+}
+
+/** What the disk refused where nobody looked for it, in words that name the file and the cause. */
+async function refusedByDisk(thrown: unknown): Promise<ProblemError | undefined> {
+  if (!(thrown instanceof Error) || !('path' in thrown) || !('syscall' in thrown)) return undefined;
+  if (String(thrown.syscall).startsWith('spawn')) return undefined;
+  const { diskProblem } = await import('./ledger/disk-problem.ts');
+  const told = diskProblem(thrown, String(thrown.path));
+  return isProblemError(told) ? told : undefined;
 }
 
 interface Manner {

@@ -1,6 +1,6 @@
-import { mkdir } from 'node:fs/promises';
 import { relative, resolve } from 'node:path';
 import type { Io } from '../io.ts';
+import { nodeDisk } from '../ledger/disk.ts';
 import { naming } from '../ledger/disk-problem.ts';
 import { benchFile, findRoot } from '../ledger/find-root.ts';
 import { ingredientsFile } from '../ledger/folder.ts';
@@ -22,7 +22,7 @@ export async function runInit(call: Call, io: Io): Promise<Outcome> {
   const zone = optionValue(call, 'time-zone') ?? Intl.DateTimeFormat().resolvedOptions().timeZone;
   if (!openTimeZone(zone))
     fail('bad-time-zone', `--time-zone: there is no zone "${zone}"`, 'give a name such as Europe/Lisbon');
-  await naming(folder, () => mkdir(folder, { recursive: true }));
+  await naming(folder, () => nodeDisk.makeFolder(folder));
   // The bench comes last: it is what makes the folder a ledger, so that an init that was cut off can be typed again.
   const files = [
     { path: ingredientsFile, before: undefined, after: newIngredientsText },

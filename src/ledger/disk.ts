@@ -71,6 +71,16 @@ async function writeNew(path: string, bytes: Uint8Array, like?: Standing): Promi
   }
 }
 
+async function makeFolder(path: string): Promise<void> {
+  try {
+    await files.mkdir(path, { recursive: true });
+  } catch (thrown) {
+    // With parents Node says ENOENT of a disk that can only be read; one folder alone tells the true cause.
+    if (errorCode(thrown) !== 'ENOENT') throw thrown;
+    await files.mkdir(path);
+  }
+}
+
 async function flushFolder(path: string): Promise<void> {
   // Not every system opens folders or flushes them; then there is nothing more that we can do.
   await unless(['EISDIR', 'EPERM', 'EACCES', 'EINVAL', 'ENOTSUP', 'EBADF'], async () => {
@@ -103,9 +113,7 @@ export const nodeDisk: Disk = {
     (await unless(['ENOENT', 'ENOTDIR'], () => files.lstat(path)))?.isSymbolicLink() === true,
   realPath: (path) => files.realpath(path),
   list: async (path) => (await unless(['ENOENT'], () => files.readdir(path))) ?? [],
-  makeFolder: async (path) => {
-    await files.mkdir(path, { recursive: true });
-  },
+  makeFolder,
   writeNew,
   checkWritable: (path) => files.access(path, constants.W_OK),
   rename: (from, to) => files.rename(from, to),

@@ -1,7 +1,7 @@
 /** Other processes that run commands on a ledger, to be let run or killed. */
 
-import { spawn } from 'node:child_process';
-import { mkdtemp, rm } from 'node:fs/promises';
+import { spawn, spawnSync } from 'node:child_process';
+import { chmod, mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { build } from 'esbuild';
@@ -66,4 +66,43 @@ function started(script: string, job: Job): Promise<Ended> {
     child.on('error', reject);
     child.on('close', (code) => resolve({ code, said, complaint }));
   });
+}
+
+interface As {
+  readonly uid?: number;
+  readonly gid?: number;
+}
+
+/** Builds the program once for a test file, in a folder that anybody may read; what it returns runs it to its end. */
+export function programRunner() {
+  let scratch = '';
+  beforeAll(async () => {
+    scratch = await mkdtemp(join(tmpdir(), 'neckring-program-'));
+    await chmod(scratch, 0o755);
+    await build({
+      stdin: {
+        contents: "import { main } from './main.ts'; await main();",
+        resolveDir: join(import.meta.dirname, '../../src'),
+        loader: 'ts',
+      },
+      outfile: join(scratch, 'program.mjs'),
+      bundle: true,
+      platform: 'node',
+      format: 'esm',
+      banner: {
+        js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);",
+      },
+      logLevel: 'silent',
+    });
+  });
+  afterAll(() => rm(scratch, { recursive: true, force: true }));
+  return {
+    run: (folder: string, words: readonly string[], as: As = {}) =>
+      spawnSync(process.execPath, [join(scratch, 'program.mjs'), ...words], {
+        cwd: folder,
+        encoding: 'utf8',
+        env: { PATH: process.env['PATH'] ?? '' },
+        ...as,
+      }),
+  };
 }
