@@ -14,6 +14,7 @@ import { quickEmulsionCommands } from './quick-emulsion-commands.ts';
 import { quickIntakeCommands } from './quick-intake-commands.ts';
 import { quickKeepingCommands } from './quick-keeping-commands.ts';
 import { quickSolutionCommands } from './quick-solution-commands.ts';
+import { reportCommands } from './report-commands.ts';
 import { scaleCommands } from './scale-commands.ts';
 import { seriesCommands } from './series-commands.ts';
 import { sharingCommands } from './sharing-commands.ts';
@@ -42,5 +43,6 @@ export const commands: readonly CommandSpec[] = [
   ...gitCommands,
   ...mergeCommands,
   ...sharingCommands,
+  ...reportCommands,
   ingredientCommand,
 ];

@@ -175,7 +175,7 @@ function plot({ series, estimate, width }: EdgeOf): readonly string[] {
 const partRatios = [1 / 10, 1 / 8, 1 / 6, 1 / 5, 1 / 4, 1 / 3, 1 / 2.5, 1 / 2, 1 / 1.5, 1, 1.5, 2, 3, 4, 5];
 
 /** The ratios that people say. */
-function partTicks(low: number, high: number) {
+export function partTicks(low: number, high: number) {
   const found = partRatios.filter((value) => value >= low && value <= high);
   const values = found.length >= 2 ? found : roundTicks(low, high);
   return values.map((value) => ({ value, text: ratioCell(value) }));
