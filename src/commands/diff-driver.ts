@@ -3,7 +3,7 @@
 import { dirname, join, relative, sep } from 'node:path';
 import type { Io } from '../io.ts';
 import { findRoot } from '../ledger/find-root.ts';
-import { decodeFile } from '../ledger/guard.ts';
+import { decodeFile, largestBytes, tooLarge } from '../ledger/guard.ts';
 import { envelope } from '../output/answer-json.ts';
 import type { Page } from '../output/view.ts';
 import { visible } from '../output/visible.ts';
@@ -71,8 +71,9 @@ function textAt(path: string, io: Io): string | undefined {
   if (path === '/dev/null' || path === 'nul') return undefined;
   const port = readPort(io);
   const absolute = path.startsWith(sep) ? path : join(io.workingFolder, path);
-  if (port.sizeOf(absolute) === undefined)
-    return fail('no-file', `there is no file ${path}`, 'git names the files');
+  const size = port.sizeOf(absolute);
+  if (size === undefined) return fail('no-file', `there is no file ${path}`, 'git names the files');
+  if (size > largestBytes) throw new ProblemError([tooLarge(path, size)]);
   const decoded = decodeFile(path, port.read(absolute));
   if ('problem' in decoded) throw new ProblemError([decoded.problem]);
   return decoded.text;

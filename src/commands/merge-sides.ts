@@ -2,10 +2,11 @@
 
 import { dirname, relative, resolve, sep } from 'node:path';
 import type { Io } from '../io.ts';
-import { gitRefused } from '../ledger/git.ts';
+import { gitRefused, mostBytes } from '../ledger/git.ts';
 import { runGit } from '../ledger/git-write.ts';
+import { tooLarge } from '../ledger/guard.ts';
 import { checkedRevision } from '../ledger/revision-name.ts';
-import { fail } from '../problem.ts';
+import { fail, ProblemError } from '../problem.ts';
 import { type Call, optionValue } from './command.ts';
 import { readPort } from './open-ledger.ts';
 
@@ -35,8 +36,10 @@ function handedOver(call: Call, io: Io, words: readonly [string, string, string]
   const [base, ours, theirs] = words;
   const at = (word: string): string => resolve(io.workingFolder, word);
   const read = (word: string): Uint8Array => {
-    if (port.sizeOf(at(word)) === undefined)
+    const size = port.sizeOf(at(word));
+    if (size === undefined)
       return fail('no-file', `there is no file ${word}`, 'git names three files: BASE OURS THEIRS');
+    if (size > mostBytes) throw new ProblemError([tooLarge(word, size)]);
     return port.read(at(word));
   };
   return {

@@ -2,6 +2,7 @@
 
 import type { Dimension } from '../calc/quantity.ts';
 import { parseRange, type Range } from '../calc/range.ts';
+import { lookUp } from '../reference/look-up.ts';
 import type { AimCard, FormulaCard } from './cards.ts';
 import type { LedgerDocument } from './parse.ts';
 import { readFile } from './read-file.ts';
@@ -90,7 +91,7 @@ function readAim(reading: Reading, aims: TreeNode, { key, value }: MapEntry): Ai
     return { ...named, looks, written: looks.join(', ') };
   }
   if (value.kind !== 'text') return undefined;
-  const range = parseRange(value.text, aimKinds[key.text] ?? substanceKinds);
+  const range = parseRange(value.text, lookUp(aimKinds, key.text) ?? substanceKinds);
   if (range.ok && key.text === 'serving' && isNothing(range.value)) {
     const message = `a serving of "${value.text}" is nothing`;
     findFault(reading, { code: 'not-positive', message, hint: 'write such as 330 mL' }, value);

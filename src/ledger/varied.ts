@@ -6,6 +6,7 @@ import { meetingStage } from '../calc/mixture/meeting-stage.ts';
 import type { Mixture, ResolvedItem, ResolvedStage } from '../calc/mixture/picture.ts';
 import type { Quantity } from '../calc/quantity.ts';
 import { type Role, roles } from '../reference/ingredient.ts';
+import { lookUp } from '../reference/look-up.ts';
 import { normaliseName } from '../reference/name.ts';
 import type { StepCard, TrialCard } from './cards.ts';
 import type { Finding } from './places.ts';
@@ -55,7 +56,7 @@ export const readVaried = (text: string | undefined): readonly Varied[] =>
     .map(readOne);
 
 function readOne(text: string): Varied {
-  const kind = plain[normaliseName(text)];
+  const kind = lookUp(plain, normaliseName(text));
   if (kind) return { text, kind };
   const [over, under] = text.split(/\s+per\s+/iu);
   if (over === undefined || under === undefined) return { text, kind: 'amount', of: text };

@@ -2,6 +2,7 @@
 
 import { fail } from '../../problem.ts';
 import { polysorbateTails, ratioMap, surfaceLoad, swollenMicelle } from '../../reference/droplet.ts';
+import { lookUp } from '../../reference/look-up.ts';
 import { answered } from '../answered.ts';
 import type { PlainFound, Taken, TrialPicture, Worked } from '../calculator.ts';
 import type { CoatFields, CoatGiven } from '../calculators/coat.ts';
@@ -173,7 +174,7 @@ function micelleFigures(emulsifierPerOil: number, given: CoatGiven, working: Wor
     given.emulsifier.length === 0
       ? [usualEmulsifier]
       : given.emulsifier.flatMap(({ name, like }) => [name, ...(like ?? [])]);
-  const known = names.find((name) => polysorbateTails[name]);
+  const known = names.find((name) => lookUp(polysorbateTails, name));
   const tail = known === undefined ? undefined : polysorbateTails[known];
   if (!tail || placeOnMap(emulsifierPerOil).kind === 'emulsion') return {};
   const diameter = micelleDiameter({ emulsifierPerOil, ...tail });

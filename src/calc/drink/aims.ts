@@ -1,6 +1,7 @@
 /** Whether a drink meets what was aimed at. */
 
 import { aimTolerances } from '../../reference/aim-tolerances.ts';
+import { lookUp } from '../../reference/look-up.ts';
 import { numberText, trimmedNumber } from '../number-text.ts';
 import type { Bound, Range } from '../range.ts';
 import { type AimValue, aimValue } from './aim-value.ts';
@@ -116,7 +117,7 @@ export function missedWords(aim: JudgedAim): string {
 }
 
 export const aimWords = (name: string): string =>
-  ({ ph: 'pH', brix: 'Brix', co2: 'CO2', 'brix acid ratio': 'Brix-acid ratio' })[name] ?? name;
+  lookUp({ ph: 'pH', brix: 'Brix', co2: 'CO2', 'brix acid ratio': 'Brix-acid ratio' }, name) ?? name;
 
 /** `4.3 to 4.7 g/L`, `at least 2.9` */
 export function aimRangeText({ low, high, unit }: JudgedAim): string {

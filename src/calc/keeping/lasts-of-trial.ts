@@ -1,6 +1,7 @@
 /** What a trial asks of `lasts`: each substance with constants, at the pH of every stage. */
 
 import { esterConstants } from '../../reference/kinetics.ts';
+import { lookUp } from '../../reference/look-up.ts';
 import type { NothingAsked, Taken, TrialPicture } from '../calculator.ts';
 import type { LastsFields } from '../calculators/lasts.ts';
 import { stageAcidity } from '../drink/stage-acidity.ts';
@@ -58,7 +59,8 @@ function besideEachOther(
 
 const hasConstants = (names: readonly string[]): boolean =>
   names.some(
-    (name) => esterConstants[name] !== undefined || name === 'sucrose' || /^polysorbate \d+$/.test(name),
+    (name) =>
+      lookUp(esterConstants, name) !== undefined || name === 'sucrose' || /^polysorbate \d+$/.test(name),
   );
 
 const hasWater = ({ substances }: ResolvedStage): boolean =>

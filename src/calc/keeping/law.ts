@@ -9,6 +9,7 @@ import {
   polysorbateHydrolysis,
   sucroseInversion,
 } from '../../reference/kinetics.ts';
+import { lookUp } from '../../reference/look-up.ts';
 import { answered } from '../answered.ts';
 import type { LastsGiven } from '../calculators/lasts.ts';
 import type { Working } from '../working.ts';
@@ -37,7 +38,7 @@ export function lawOf(substance: LostSubstance, given: LastsGiven, working: Work
       'add --measured "82 % left after 30 d at 40 C"',
     );
   const { names } = substance;
-  const found = names.map((name) => esterConstants[name]).find((one) => one !== undefined);
+  const found = names.map((name) => lookUp(esterConstants, name)).find((one) => one !== undefined);
   if (found) return esterLaw(found, substance, working);
   if (names.includes('sucrose')) return sucroseLaw(working);
   if (names.some((name) => /^polysorbate \d+$/.test(name))) {
@@ -106,7 +107,7 @@ function activationBand(of: {
 }
 
 function refuseByName({ name, names }: LostSubstance): never {
-  const known = names.map((one) => notTold[one]).find((one) => one !== undefined);
+  const known = names.map((one) => lookUp(notTold, one)).find((one) => one !== undefined);
   return fail(
     'no-constants',
     `no constant that could be trusted is known for ${name}${known ? `: ${known}` : ''}`,

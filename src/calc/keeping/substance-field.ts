@@ -2,6 +2,7 @@
 
 import { parsed } from '../../problem.ts';
 import { esterConstants, notTold } from '../../reference/kinetics.ts';
+import { lookUp } from '../../reference/look-up.ts';
 import { normaliseName } from '../../reference/name.ts';
 import type { BookEntry } from '../book.ts';
 import { type Field, fieldOfOne } from '../fields.ts';
@@ -34,10 +35,10 @@ export const substanceField = ({ help }: { readonly help: string }): Field<LostS
     { help, placeholder: 'NAME', positional: true, isAmount: false },
     (text, { book }) => {
       const typed = normaliseName(text);
-      const name = otherNames[typed] ?? typed;
+      const name = lookUp(otherNames, typed) ?? typed;
       const entry = book.find(name);
       if (entry) return parsed(lostSubstance(entry));
-      if (esterConstants[name] || notTold[name]) return parsed({ name, names: [name] });
+      if (lookUp(esterConstants, name) || lookUp(notTold, name)) return parsed({ name, names: [name] });
       return unknownName(text, book);
     },
     ({ name }) => name,

@@ -1,6 +1,7 @@
 /** Refractive index of a medium and of the oil in it. */
 
 import { type Parsed, parsed, refused } from '../../problem.ts';
+import { lookUp } from '../../reference/look-up.ts';
 import {
   carrierIndex,
   emulsifierDensity,
@@ -47,7 +48,7 @@ export function mediumIndex(medium: StageMedium): Parsed<number> {
   return parsed(
     acids.reduce(
       (index, { name, massFraction }) =>
-        index + ((indexIncrements[name] ?? otherIncrement.value) * massFraction) / all,
+        index + ((lookUp(indexIncrements, name) ?? otherIncrement.value) * massFraction) / all,
       mixed,
     ),
   );

@@ -4,6 +4,7 @@ import { isBareNumber, parseNumber } from '../../calc/number.ts';
 import { parseAmount } from '../../calc/parse-amount.ts';
 import { parseQuantity } from '../../calc/parse-quantity.ts';
 import { type Parsed, parsed, refused } from '../../problem.ts';
+import { lookUp } from '../../reference/look-up.ts';
 import { nearestNames } from '../../reference/name.ts';
 import { looks } from '../cards.ts';
 import { readTime, type TimeZone } from '../times.ts';
@@ -60,7 +61,7 @@ function itemText(text: string, { part, unit }: Item): Parsed<string> {
 }
 
 function observedText(text: string, { fact, isTaste, unit }: Observed): Parsed<string> {
-  const kinds = isTaste ? 'number' : observedKinds[fact];
+  const kinds = isTaste ? 'number' : lookUp(observedKinds, fact);
   if (kinds === undefined || kinds === 'words') return parsed(text);
   if (kinds === 'looks') return lookText(text);
   if (kinds !== 'number') {

@@ -4,6 +4,7 @@ import { amountKinds } from '../../calc/parse-amount.ts';
 import { parseQuantity } from '../../calc/parse-quantity.ts';
 import type { Dimension } from '../../calc/quantity.ts';
 import { type Parsed, parsed, refused } from '../../problem.ts';
+import { lookUp } from '../../reference/look-up.ts';
 import { nearestNames } from '../../reference/name.ts';
 
 /** Facts of a trial, in the order in which they are written. */
@@ -128,7 +129,7 @@ function observationPath(text: string): Parsed<ColumnPath> {
   const [, named = '', unit] = /^(.+?)(?: in (.+))?$/iu.exec(what) ?? [];
   const taste = /^taste (.+)$/iu.exec(named)?.[1];
   const fact = taste ?? named.toLowerCase();
-  const kinds = taste === undefined ? observedKinds[fact] : 'number';
+  const kinds = taste === undefined ? lookUp(observedKinds, fact) : 'number';
   if (!Object.hasOwn(observedKinds, fact) && taste === undefined) {
     const known = Object.keys(observedKinds);
     const [near] = nearestNames(fact, known, 1);
