@@ -58,7 +58,7 @@ export async function designReport(call: Call, io: Io, here: Here, design: Opene
       'history',
       'What changed',
       await historyParts(io, here, design.file),
-      'A line a version that is in git, the oldest first.',
+      'One line for each version in git, the oldest first.',
     ),
     ...(trial ? section('photos', 'Photos', await photoParts(here, [trial.card])) : []),
     ...cautionSection(cautions),

@@ -21,7 +21,7 @@ import { bookOf } from './ledger-book.ts';
 import type { Here } from './open-ledger.ts';
 import { seriesBoard } from './report-board.ts';
 import { trialBoard } from './report-design.ts';
-import { headlineOf, type Reported, readForReport } from './report-series.ts';
+import { headlineOf, isLookedAt, type Reported, readForReport } from './report-series.ts';
 import { problemPart, section } from './report-words.ts';
 import { openRungs } from './series-open.ts';
 import { trialOutcomes } from './trial-outcomes.ts';
@@ -94,7 +94,7 @@ async function seriesSections(here: Here, series: readonly SeriesCard[]): Promis
         pairs: [...pairs, ...(decided === undefined ? [] : [['decided', visible(decided)] as const])],
         areSentences: true,
       },
-      ...seriesBoard(read.series, true),
+      ...(isLookedAt(read.series) ? seriesBoard(read.series, true) : []),
       ...problemPart([...read.series.problems, ...read.notes]),
     ];
     sections.push(...section(`series-${at + 1}`, visible(card.name), parts, card.question));

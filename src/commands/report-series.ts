@@ -59,7 +59,12 @@ export async function seriesReport(here: Here, read: SeriesRead): Promise<Report
   const sources = estimate ? explainSources(series) : [];
   const sections: readonly Section[] = [
     ...section('mind', 'Mind first', problemPart([...problems, ...shown])),
-    ...section('board', 'The board', seriesBoard(series), boardNote(read)),
+    ...section(
+      'board',
+      'The board',
+      hasHeads && !isLookedAt(series) ? [] : seriesBoard(series),
+      boardNote(read),
+    ),
     ...chanceSection(here, read),
     ...section('map', 'The map', mapParts(placedOf(series)), mapNote),
     ...section(
@@ -91,13 +96,17 @@ export async function seriesReport(here: Here, read: SeriesRead): Promise<Report
   return { report, cautions: foam.cautions, sources, problems };
 }
 
+/** Whoever pours for foam need not look at the beakers too, and what was made today has no look yet. */
+export const isLookedAt = ({ rungs }: SeriesRungs): boolean =>
+  rungs.some(({ trial }) => trial.observations.some(({ looks }) => looks.length > 0));
+
 const mapNote =
   'Each beaker where its masses put it: upwards more oil, to the right more emulsifier with carrier, to the left more water. Percent by mass.';
 
 function boardNote({ counts, series }: SeriesRead): string {
   const { beakers, held, failed, watching } = counts;
   const passes = series.series.passes.join(', ');
-  return `${counted(beakers, 'beaker')}: ${held} held, ${failed} failed, ${watching} still watched. What passes: ${passes}. The stronger the tone, the less light comes through.`;
+  return `${counted(beakers, 'beaker')}: ${held} held, ${failed} failed${watching > 0 ? `, ${watching} still watched` : ''}. What passes: ${passes}. The stronger the tone, the less light comes through.`;
 }
 
 /** The value of what is varied, short. */

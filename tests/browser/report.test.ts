@@ -19,8 +19,8 @@ const views: readonly (readonly [string, View])[] = [
 /** What sticks out, and of every text its colour and the size of its letters on the screen. */
 const measured = `(() => {
   const hex = (colour) => '#' + colour.match(/[\\d.]+/g).slice(0, 3).map((one) => Number(one).toString(16).padStart(2, '0')).join('');
-  const words = 'h1,h2,h3,p,li,td,th,dt,dd,caption,figcaption,a,svg text';
-  const shown = [...document.querySelectorAll(words)].filter((one) => one.textContent.trim() !== '' && !one.matches('.skip, .short caption'));
+  const words = 'h1,h2,h3,p,li,td,th,dt,dd,caption,figcaption,a,.shelf em,svg text';
+  const shown = [...document.querySelectorAll(words)].filter((one) => one.textContent.trim() !== '' && !one.matches('.skip'));
   const texts = shown.map((one) => {
     const style = getComputedStyle(one);
     const isDrawn = one instanceof SVGElement;

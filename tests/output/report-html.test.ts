@@ -93,6 +93,19 @@ describe('a report as HTML', () => {
     for (const id of wanted) expect(ids).toContain(id);
   });
 
+  it('in short the beakers stand beside each other, as they were last seen', () => {
+    const cells = new Map([
+      [1, { looks: ['clear'] }],
+      [4, { looks: ['hazy', 'ring'] }],
+    ]);
+    const rows = [{ head: '1 : 3', about: 'trial 1', outcome: 'failed', cells }];
+    const board = { caption: 'looks', head: 'ratio', rows, isShort: true };
+    const sections = [{ id: 'one', title: 'one', parts: [{ kind: 'board', board } as const] }];
+    const text = reportHtml({ ...report, sections });
+    expect(text).toContain('<b>1 : 3</b><span>trial 1</span><em>hazy, ring, day 4</em>');
+    expect(text).not.toContain('<table>');
+  });
+
   it('a board with many days goes on in a second one', () => {
     const cells = new Map(Array.from({ length: 14 }, (_, day) => [day, { looks: ['clear'] }]));
     const row = { head: '1 : 3', about: 'trial 1', outcome: 'held', cells };
@@ -101,7 +114,7 @@ describe('a report as HTML', () => {
       ...report,
       sections: [{ id: 'one', title: 'one', parts: [{ kind: 'board', board }] }],
     });
-    expect(text.match(/<caption>looks<\/caption>/gu)).toHaveLength(2);
+    expect(text.match(/<caption>looks, day \d+ to \d+<\/caption>/gu)).toHaveLength(2);
     expect(text.match(/<th scope="col">day /gu)).toHaveLength(14);
   });
 });

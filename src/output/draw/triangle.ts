@@ -13,7 +13,7 @@ import {
   words,
 } from './svg.ts';
 import { type MapPart, mapSteps, partHolding, placeIn, type Shares } from './triangle-part.ts';
-import { type BeakerState, beakerMark, markLegend } from './vessel.ts';
+import { type BeakerState, beakerMark, markLegend, smallMark } from './vessel.ts';
 
 export interface MapPoint extends Shares {
   readonly state: BeakerState | 'made';
@@ -41,7 +41,7 @@ export function triangleMap(map: TriangleMap): Html {
       ...corners(part),
       ...(part.side < 1 ? [inset(part)] : []),
       ...marks(map.points, part),
-      ...markLegend(states, bottom + 82),
+      ...markLegend(states, bottom + 82, 0, isCrowded(map.points, part)),
     ],
   });
 }
@@ -134,8 +134,19 @@ const touches = (one: Placed, other: Placed): boolean =>
   one.at[0] < other.at[0] + other.width &&
   other.at[0] < one.at[0] + one.width;
 
+/** Nearer than this two beakers would lie on each other. */
+const leastApart = 9;
+
+function isCrowded(points: readonly MapPoint[], part: MapPart): boolean {
+  const places = points.map((point) => placeIn(point, part));
+  return places.some(([x, y], at) =>
+    places.slice(at + 1).some(([otherX, otherY]) => Math.hypot(x - otherX, y - otherY) < leastApart),
+  );
+}
+
 /** A label stands to the right of its mark, or to the left, or, where neither is free, in the table alone. */
 function marks(points: readonly MapPoint[], part: MapPart): readonly Html[] {
+  const isSmall = isCrowded(points, part);
   const taken: Placed[] = points.map((point) => {
     const [x, y] = placeIn(point, part);
     return { at: [x - 8, y + 4], width: 16 };
@@ -155,6 +166,7 @@ function marks(points: readonly MapPoint[], part: MapPart): readonly Html[] {
   return [
     ...points.map((point) => {
       const [x, y] = placeIn(point, part);
+      if (isSmall && point.state !== 'made') return smallMark(point.state, x, y);
       return point.state === 'made'
         ? html`<path class="full" d="M${fixed(x)} ${fixed(y - 6)}l6 6l-6 6l-6-6Z"/>`
         : beakerMark(point.state, x, y + 7);

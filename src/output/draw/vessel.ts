@@ -71,6 +71,17 @@ export function beakerMark(state: BeakerState, x: number, y: number): Html {
   return html`<g class="mark ${state}" transform="translate(${fixed(x)} ${fixed(y)}) scale(1.25)"><path class="back" d="${walls}"/>${within[state]}<path class="walls" d="${walls}"/></g>`;
 }
 
+/** The same where beakers stand close: a dot, a cross, a circle or a dash, its middle at the place. */
+export function smallMark(state: BeakerState, x: number, y: number): Html {
+  const within: Readonly<Record<BeakerState, Html>> = {
+    held: html`<circle class="full" r="3.4"/>`,
+    failed: html`<path class="crossed" d="M-3-3L3 3M3-3L-3 3"/>`,
+    watching: html`<circle class="walls" r="3.2"/>`,
+    ended: html`<path class="crossed" d="M-3 0H3"/>`,
+  };
+  return html`<g class="mark ${state}" transform="translate(${fixed(x)} ${fixed(y)})">${within[state]}</g>`;
+}
+
 export const stateWords: Readonly<Record<BeakerState, string>> = {
   held: 'held',
   failed: 'failed',
@@ -79,11 +90,16 @@ export const stateWords: Readonly<Record<BeakerState, string>> = {
 };
 
 /** What the marks mean, in a row from the left. */
-export function markLegend(states: readonly BeakerState[], y: number, from = 0): readonly Html[] {
+export function markLegend(
+  states: readonly BeakerState[],
+  y: number,
+  from = 0,
+  isSmall = false,
+): readonly Html[] {
   let x = from;
   return states.map((state) => {
     const place = x;
     x += 24 + stateWords[state].length * 6.6 + 14;
-    return html`<g>${beakerMark(state, place + 7, y)}<text x="${fixed(place + 19)}" y="${fixed(y - 1)}">${stateWords[state]}</text></g>`;
+    return html`<g>${isSmall ? smallMark(state, place + 7, y - 5) : beakerMark(state, place + 7, y)}<text x="${fixed(place + 19)}" y="${fixed(y - 1)}">${stateWords[state]}</text></g>`;
   });
 }

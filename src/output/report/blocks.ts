@@ -6,6 +6,8 @@ import type { Table } from './model.ts';
 
 /** From so many columns on a table may be wider than a telephone, and is then moved sideways in its own frame. */
 const wideColumns = 4;
+/** A cell with more signs than this is a sentence, and gets room. */
+const longCell = 28;
 
 export function tableHtml({ caption, columns, rows }: Table): Html {
   const classOf = (at: number): string => (columns[at]?.align === 'right' ? 'right' : 'left');
@@ -14,7 +16,7 @@ export function tableHtml({ caption, columns, rows }: Table): Html {
     const cells = row.map((cell, at) =>
       at === 0
         ? html`<th scope="row" class="${classOf(at)}">${cell}</th>`
-        : html`<td class="${classOf(at)}">${cell}</td>`,
+        : html`<td class="${cell.length > longCell ? 'long' : classOf(at)}">${cell}</td>`,
     );
     return html`<tr>${cells}</tr>
 `;

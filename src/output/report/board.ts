@@ -8,21 +8,26 @@ import type { Board, BoardCell, BoardRow } from './model.ts';
 const mostDays = 9;
 
 export function boardHtml(board: Board): Html {
+  if (board.isShort) return shelfHtml(board);
   const days = [...new Set(board.rows.flatMap(({ cells }) => [...cells.keys()]))].sort((a, b) => a - b);
   const count = Math.max(1, Math.ceil(days.length / mostDays));
   const perPiece = Math.max(1, Math.ceil(days.length / count));
   const pieces = Array.from({ length: count }, (_, at) => days.slice(at * perPiece, (at + 1) * perPiece));
-  return html`${pieces.map((piece) => tableOf(board, piece))}${board.isShort ? html`` : keyOf(board)}`;
+  return html`${pieces.map((piece, at) => tableOf(board, piece, at === 0))}${keyOf(board)}`;
 }
 
-function tableOf(board: Board, days: readonly number[]): Html {
-  const range = days.length > 0 ? `, day ${days[0]} to ${days.at(-1)}` : '';
+/** In a piece that goes on, beakers that nobody looked at any more are left out. */
+function tableOf(board: Board, days: readonly number[], isFirst: boolean): Html {
+  const [first, last] = [days[0], days.at(-1)];
+  const range = first === last ? '' : `, day ${first} to ${last}`;
+  const caption = `${board.caption}${range}`;
   const heads = days.map((day) => html`<th scope="col">day ${day}</th>`);
-  return html`<div class="scroll board${board.isShort ? ' short' : ''}" role="region" tabindex="0" aria-label="${board.caption}${range}"><table>
-<caption>${board.caption}</caption>
+  const rows = board.rows.filter(({ cells }) => isFirst || days.some((day) => cells.has(day)));
+  return html`<div class="scroll board" role="region" tabindex="0" aria-label="${caption}"><table>
+<caption>${caption}</caption>
 <thead><tr><th scope="col">${board.head}</th>${heads}</tr></thead>
 <tbody>
-${board.rows.map((row) => rowOf(row, days))}</tbody></table></div>
+${rows.map((row) => rowOf(row, days))}</tbody></table></div>
 `;
 }
 
@@ -48,4 +53,22 @@ function keyOf({ rows }: Board): Html {
   if (shown.length < 2) return html``;
   const items = shown.map((look) => html`<li>${vessel([look])}${look}</li>`);
   return html`<ul class="key" aria-label="how the looks are drawn">${items}</ul>`;
+}
+
+/** The beakers beside each other, each as it was last seen. */
+function shelfHtml({ caption, rows }: Board): Html {
+  const items = rows.map(({ head, about, beside, cells }) => {
+    const [day, cell] = [...cells].at(-1) ?? [];
+    const looks = cell?.looks ?? [];
+    const seen =
+      cell === undefined
+        ? 'no look yet'
+        : `${looks.join(', ')}${cell.ended === undefined ? '' : ' ended'}, day ${day}`;
+    const name = beside === undefined ? html`` : html`<span>${beside}</span>`;
+    return html`<li>${vessel(looks, cell?.ended !== undefined)}<b>${head}</b><span>${about}</span>${name}<em>${seen}</em></li>
+`;
+  });
+  return html`<ul class="shelf" aria-label="${caption}">
+${items}</ul>
+`;
 }

@@ -30,7 +30,7 @@ export interface Board {
   /** What the rows go by. */
   readonly head: string;
   readonly rows: readonly BoardRow[];
-  /** Small, and without the key. */
+  /** The beakers in a row, each as it was last seen. */
   readonly isShort?: boolean;
 }
 

@@ -43,7 +43,7 @@ th, td { text-align: left; vertical-align: top; padding: .28rem .9rem .28rem 0; 
 th { font-weight: 600; color: var(--soft); font-size: .87rem; vertical-align: bottom; } th:last-child, td:last-child { padding-right: 0; }
 tbody th { color: var(--ink); font-size: inherit; vertical-align: top; }
 tbody tr:last-child > * { border-bottom: 0; }
-.right { text-align: right; } td.right { white-space: nowrap; }
+.right { text-align: right; } tbody .right { white-space: nowrap; } td.long { min-width: 13rem; }
 .scroll { overflow-x: auto; margin-bottom: 1rem; max-width: 100%; }
 .pairs { display: grid; grid-template-columns: minmax(6rem, max-content) minmax(0, 1fr); gap: .25rem 1.2rem; margin: 0 0 1rem;
   max-width: 46rem; } .pairs dt { color: var(--soft); } .pairs dd { margin: 0; }
@@ -61,7 +61,7 @@ figure { margin: 0 0 1.2rem; }
 .key { display: flex; flex-wrap: wrap; gap: .2rem 1rem; list-style: none; padding: 0; color: var(--soft); font-size: .87rem;
   max-width: none; } .key li { display: flex; align-items: center; gap: .3rem; margin: 0; } .key .vessel { width: 1.5rem; height: 1.7rem; }
 .tastings .vessel { width: 1.7rem; height: 1.9rem; display: inline-block; vertical-align: middle; margin-right: .35rem; }
-.score { white-space: nowrap; } .score svg { width: 4.4rem; height: .8rem; margin-right: .35rem; }
+tbody th .faint { font-weight: 400; } .score { white-space: nowrap; } .score svg { width: 4.4rem; height: .8rem; margin-right: .35rem; }
 .photos { display: grid; gap: .9rem; grid-template-columns: repeat(auto-fill, minmax(9rem, 1fr)); max-width: 46rem; }
 .photos img { width: 100%; height: 9rem; object-fit: cover; border: 1px solid var(--line); display: block; }
 .photos figure { margin: 0; } figcaption { font-size: .87rem; color: var(--soft); line-height: 1.35; }
@@ -77,8 +77,10 @@ footer { border-top: 2px solid var(--ink); padding-top: .7rem; margin-top: 1rem;
   body { padding: 2rem 2rem 4rem; } .board table { font-size: .95rem; } .board tbody th { width: 12rem; }
   .board .vessel { width: 3.5rem; height: 3.9rem; } .board th, .board td { padding: .55rem .7rem .5rem; }
 }
-.board.short table { font-size: .87rem; } .board.short .vessel { width: 2rem; height: 2.25rem; }
-.board.short th, .board.short td { padding: .3rem .35rem; } .board.short caption { position: absolute; left: -80rem; }
+.shelf { display: grid; grid-template-columns: repeat(auto-fill, minmax(6.6rem, 1fr)); gap: 1rem .8rem; list-style: none; padding: 0;
+  max-width: none; font-size: .87rem; line-height: 1.3; margin-bottom: 1.1rem; } .shelf li { margin: 0; }
+.shelf .vessel { width: 2.4rem; height: 2.7rem; display: block; } .shelf b, .shelf span, .shelf em { display: block; font-style: normal; }
+.shelf b { font-size: 1rem; } .shelf span { color: var(--soft); }
 ${drawingStyle}
 @media print {
   * { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
