@@ -4,7 +4,6 @@ import { extname } from 'node:path';
 import type { Io } from '../io.ts';
 import { envelope } from '../output/answer-json.ts';
 import { reportHtml } from '../output/report/document.ts';
-import { visible } from '../output/visible.ts';
 import { fail, isProblemError } from '../problem.ts';
 import { type Call, type Outcome, optionValue } from './command.ts';
 import { type OpenedDesign, openDesign } from './open-formula.ts';
@@ -25,12 +24,7 @@ export async function runReport(call: Call, io: Io): Promise<Outcome> {
   const isWrong = problems.some(({ severity }) => severity === 'error');
   return {
     exitCode: isWrong ? 1 : 0,
-    page: [
-      {
-        kind: 'text',
-        text: visible(`${report.title}: ${report.sections.map(({ title }) => title).join(', ')}`),
-      },
-    ],
+    page: [],
     json: envelope({
       schema: 'report@1',
       given: { what: name },
