@@ -6,6 +6,7 @@ import { drinkCommands } from './drink-commands.ts';
 import { dueCommands } from './due-commands.ts';
 import { gitCommands } from './git-commands.ts';
 import { ingredientCommand } from './ingredient-command.ts';
+import { labelCommands } from './labels-commands.ts';
 import { ladderCommands } from './ladder-commands.ts';
 import { ledgerCommands } from './ledger-commands.ts';
 import { lookingCommands } from './looking-commands.ts';
@@ -44,5 +45,6 @@ export const commands: readonly CommandSpec[] = [
   ...mergeCommands,
   ...sharingCommands,
   ...reportCommands,
+  ...labelCommands,
   ingredientCommand,
 ];

@@ -1,4 +1,4 @@
-/** Reports as a real browser shows them. Without Chromium on the machine nothing is looked at, and that is said. */
+/** Reports and sheets as a real browser shows them. Without Chromium on the machine nothing is looked at, and that is said. */
 
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -19,7 +19,7 @@ const views: readonly (readonly [string, View])[] = [
 /** What sticks out, and of every text its colour and the size of its letters on the screen. */
 const measured = `(() => {
   const hex = (colour) => '#' + colour.match(/[\\d.]+/g).slice(0, 3).map((one) => Number(one).toString(16).padStart(2, '0')).join('');
-  const words = 'h1,h2,h3,p,li,td,th,dt,dd,caption,figcaption,a,.shelf em,svg text';
+  const words = 'h1,h2,h3,p,li,td,th,dt,dd,caption,figcaption,a,.shelf em,b,small,.made,svg text';
   const shown = [...document.querySelectorAll(words)].filter((one) => one.textContent.trim() !== '' && !one.matches('.skip'));
   const texts = shown.map((one) => {
     const style = getComputedStyle(one);
@@ -56,14 +56,22 @@ describe.skipIf(name === undefined)('the report in a browser', () => {
       expect(code).toBe(0);
       pages.push(join(folder, file));
     }
+    for (const kind of ['labels', 'looks', 'weigh']) {
+      const words = ['labels', '11-17', '--sheet', kind, '--html', `${kind}.html`];
+      expect((await neckring(words, { folder })).code).toBe(0);
+      pages.push(join(folder, `${kind}.html`));
+    }
     for (const page of pages) {
       await browser.open(page, { width: 390, height: 844, scheme: 'light' });
-      for (const [what, view] of views) {
+      for (const [what, usual] of views) {
+        // Labels go to the edges of the paper: 210 mm of ISO 216 are 794 CSS pixels.
+        const isEdged = usual.media === 'print' && page.endsWith('labels.html');
+        const view = isEdged ? { ...usual, width: 794 } : usual;
         await browser.show(view);
         const { wide, page: paper, texts: seen } = record(await browser.ask(measured));
         expect([page, what, wide]).toEqual([page, what, view.width]);
         const texts = rows(seen);
-        expect(texts.length).toBeGreaterThan(20);
+        expect(texts.length).toBeGreaterThan(5);
         expect([what, texts.filter((one) => one['isOut'])]).toEqual([what, []]);
         // W3C, Web Content Accessibility Guidelines 2.2, 1.4.3: 4.5 to 1.
         const faint = texts.filter((one) => contrast(String(one['colour']), String(paper)) < 4.5);
@@ -123,6 +131,15 @@ describe.skipIf(name === undefined)('the report in a browser', () => {
       expect(Number(width)).toBeCloseTo(595.28, -0.5);
       expect(Number(height)).toBeCloseTo(841.89, -0.5);
     }
+  });
+
+  it('prints a sheet of labels on a page each', async () => {
+    const folder = await exampleLedger();
+    const size = ['--size', '105 x 148 mm'];
+    await neckring(['labels', '11-16', ...size, '--html', 'labels.html'], { folder });
+    await browser.open(join(folder, 'labels.html'), { width: 800, height: 800, scheme: 'light' });
+    const pdf = Buffer.from(await browser.pdf(), 'base64').toString('latin1');
+    expect(pdf.match(/\/MediaBox/gu)).toHaveLength(2);
   });
 });
 

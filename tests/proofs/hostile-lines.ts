@@ -93,6 +93,8 @@ export const lines: readonly (readonly [code: number, ...words: readonly string[
   [0, 'scale', drink, '--to', `20 L ${syrup}`],
   [0, 'scale', drink, '--to', `20 L ${syrup}`, '--sheet', 'batch.html'],
   [0, 'cost', drink],
+  [0, 'report', ladder, '--html', 'report.html'],
+  [0, 'labels', ladder, '--html', 'labels.html'],
   [0, 'swap', drink, '--out', cassis, '--in', spoilt('cardamom oil lot 7')],
   [
     0,
