@@ -1,15 +1,9 @@
 /** The search for the best chain: every handy stock in every vessel, step by step, and only what can still win. */
 
-import type { ChainBench, ChainSource, ChainVessel, ChainWanted } from './chain.ts';
-import { asStated, stepVariance } from './uncertainty.ts';
-import {
-  isFineEnough,
-  isWholeDivisions,
-  leastMass,
-  type OneWeighing,
-  toDivision,
-  weighingOf,
-} from './weighing.ts';
+import type { ChainSource, ChainVessel, ChainWanted } from './chain.ts';
+import { type StockShape, stockShapes, varianceOf } from './stock-shapes.ts';
+import { asStated } from './uncertainty.ts';
+import { isFineEnough, leastMass, type OneWeighing, toDivision, weighingOf } from './weighing.ts';
 
 /** A stock on the way. */
 export interface Stock {
@@ -31,87 +25,6 @@ export interface Route {
 
 /** More stocks on the way than anybody wants to make. */
 export const mostStocks = 6;
-
-/** Where the bench lists none. Common practice, no source. */
-export const usualVessel: ChainVessel = { millilitres: 100 };
-
-const digits = [1, 2, 5] as const;
-
-/** What a stock can be, whatever it is made from. */
-export interface StockShape {
-  readonly dilution: number;
-  readonly take: OneWeighing;
-  readonly solvent: OneWeighing;
-  readonly totalGrams: number;
-  readonly vessel: ChainVessel | undefined;
-  readonly variance: number;
-}
-
-/** The dilutions that people make, and the largest that the bench allows. */
-export function handyDilutions(largest: number): readonly number[] {
-  const round = [2, 5, 10, 20, 50, 100, 200, 500, 1000].filter((one) => one <= largest * (1 + 1e-9));
-  return round.includes(largest) || largest <= 1 || largest > 1000 ? round : [...round, largest];
-}
-
-/** 1, 2 or 5 times a power of ten, from the least mass that any balance weighs up to the most that a vessel holds. */
-function handyMasses(least: number, most: number): readonly number[] {
-  const masses: number[] = [];
-  for (let power = Math.floor(Math.log10(least)); 10 ** power <= most; power++)
-    for (const digit of digits) masses.push(Number(`${digit}e${power}`));
-  return masses.filter((mass) => mass >= least * (1 - 1e-9) && mass <= most);
-}
-
-/** Every stock that the bench can make. */
-export function stockShapes(bench: ChainBench, solventDensity = 1): readonly StockShape[] {
-  const vessels = bench.vessels.length > 0 ? bench.vessels : [usualVessel];
-  const least = Math.min(...bench.scales.map((scale) => leastMass(scale, bench.weighing)));
-  const most = Math.max(...vessels.map(({ millilitres }) => millilitres * solventDensity));
-  return handyMasses(least, most).flatMap((takeGrams) =>
-    handyDilutions(bench.largestDilution).flatMap((dilution) => {
-      const totalGrams = Number((takeGrams * dilution).toPrecision(12));
-      const fitting = vessels.filter((one) => one.millilitres * solventDensity >= totalGrams * (1 - 1e-9));
-      const made = fitting.flatMap(
-        (vessel) => shapeIn({ bench, vessel, takeGrams, dilution, totalGrams }) ?? [],
-      );
-      return made
-        .sort((one, other) => one.variance - other.variance || roomOf(one) - roomOf(other))
-        .slice(0, 1);
-    }),
-  );
-}
-
-const roomOf = ({ vessel }: StockShape): number => vessel?.millilitres ?? 0;
-
-interface Making {
-  readonly bench: ChainBench;
-  readonly vessel: ChainVessel;
-  readonly takeGrams: number;
-  readonly dilution: number;
-  readonly totalGrams: number;
-}
-
-function shapeIn({ bench, vessel, takeGrams, dilution, totalGrams }: Making): StockShape | undefined {
-  const { scales, weighing } = bench;
-  const tare = vessel.massGrams ?? 0;
-  const solventGrams = Number((totalGrams - takeGrams).toPrecision(12));
-  const take = weighingOf(scales, { massGrams: takeGrams, besideGrams: tare });
-  const solvent = weighingOf(scales, { massGrams: solventGrams, besideGrams: tare + takeGrams });
-  if (!take || !solvent || take.portions > 1 || solvent.portions > 1) return undefined;
-  if (!isFineEnough(take, weighing) || !isFineEnough(solvent, weighing)) return undefined;
-  if (!isWholeDivisions(takeGrams, take.divisionGrams)) return undefined;
-  if (!isWholeDivisions(solventGrams, solvent.divisionGrams)) return undefined;
-  const isUsual = vessel === usualVessel;
-  const variance = varianceOf(take, solvent);
-  return { dilution, take, solvent, totalGrams, vessel: isUsual ? undefined : vessel, variance };
-}
-
-export const varianceOf = (take: OneWeighing, solvent: OneWeighing): number =>
-  stepVariance({
-    takeGrams: take.massGrams,
-    takeUncertaintyGrams: take.standardUncertaintyGrams,
-    solventGrams: solvent.massGrams,
-    solventUncertaintyGrams: solvent.standardUncertaintyGrams,
-  });
 
 /** A part of a chain: what there is to take from now. */
 interface Label {
@@ -135,15 +48,47 @@ const asLabel = (source: ChainSource): Label => ({
 /** The best chain of all, `undefined` where the bench can make none. */
 export function bestRoute(wanted: ChainWanted): Route | undefined {
   const shapes = stockShapes(wanted.bench, wanted.solventDensity);
-  let labels: readonly Label[] = wanted.sources
-    .filter(({ strength }) => strength > wanted.target)
-    .map(asLabel);
-  for (let stocks = 0; stocks <= mostStocks && labels.length > 0; stocks++) {
-    const routes = labels.flatMap((label) => addedInto(wanted, label) ?? []);
+  const sources = wanted.sources.filter(({ strength }) => strength > wanted.target).map(asLabel);
+  const reach = reachOf(wanted, shapes);
+  for (let most = 0; most <= mostStocks; most++) {
+    const routes = routesWith(wanted, { shapes, sources, reach, most });
     if (routes.length > 0) return routes.reduce((best, one) => (isBetter(one, best) ? one : best));
-    labels = worthwhile(labels.flatMap((label) => stepsFrom(wanted, label, shapes)));
   }
   return undefined;
+}
+
+/** Whether a part of a chain can still end in an addition that is weighed, with so many stocks more. */
+type Reach = (strength: number, more: number) => boolean;
+
+/**
+ * What is added grows with each stock, at most by the largest dilution; it must come to the least mass that is weighed,
+ * and never above what the largest stock is. Whatever this leaves out could not be weighed in the end.
+ */
+function reachOf({ target, finalMassGrams, bench }: ChainWanted, shapes: readonly StockShape[]): Reach {
+  const least = Math.min(...bench.scales.map((scale) => leastMass(scale, bench.weighing)));
+  const most = Math.max(...shapes.map(({ totalGrams }) => totalGrams));
+  const dilution = Math.max(...shapes.map((shape) => shape.dilution));
+  return (strength, more) => {
+    const added = (target * finalMassGrams) / strength;
+    return added * dilution ** more >= least * (1 - 1e-6) && (more === 0 || added <= most);
+  };
+}
+
+interface Searching {
+  readonly shapes: readonly StockShape[];
+  readonly sources: readonly Label[];
+  readonly reach: Reach;
+  readonly most: number;
+}
+
+/** Every chain worth a look that has exactly so many stocks on the way. */
+function routesWith(wanted: ChainWanted, { shapes, sources, reach, most }: Searching): readonly Route[] {
+  let labels = sources.filter(({ strength }) => reach(strength, most));
+  for (let more = most - 1; more >= 0 && labels.length > 0; more--)
+    labels = worthwhile(
+      labels.flatMap((label) => stepsFrom(wanted, label, shapes, (strength) => reach(strength, more))),
+    );
+  return labels.flatMap((label) => addedInto(wanted, label) ?? []);
 }
 
 /** Less uncertain as it is stated, then less wasteful, then less uncertain at all. */
@@ -180,13 +125,16 @@ export function stepsFrom(
   wanted: ChainWanted,
   label: Label,
   shapes: readonly StockShape[],
+  isWorth: (strength: number) => boolean = () => true,
 ): readonly Label[] {
   const possible = shapes.filter(
     ({ take, dilution }) =>
       take.massGrams <= label.thereGrams * (1 + 1e-9) && label.strength / dilution > wanted.target,
   );
   const isNeat = label.source.isNeat === true && label.stocks.length === 0;
-  return (isNeat ? leastTakes(wanted, label, possible) : possible).map((shape) => after(label, shape));
+  return (isNeat ? leastTakes(wanted, label, possible) : possible)
+    .filter(({ dilution }) => isWorth(label.strength / dilution))
+    .map((shape) => after(label, shape));
 }
 
 /** Of a neat compound only the least handy mass that is enough. */
@@ -215,7 +163,7 @@ function after(label: Label, { take, solvent, dilution, totalGrams, vessel, vari
 }
 
 /** Of those that leave the same to take from, only such as no other beats in both variance and waste. */
-function worthwhile(labels: readonly Label[]): readonly Label[] {
+function worthwhile(labels: readonly Label[]): Label[] {
   const groups = new Map<string, Label[]>();
   for (const label of labels) {
     const key = `${label.strength} ${label.thereGrams}`;
