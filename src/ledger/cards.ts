@@ -7,7 +7,7 @@ import type { Amount, Quantity } from '../calc/quantity.ts';
 import type { Range } from '../calc/range.ts';
 import type { FigureName, Role } from '../reference/ingredient.ts';
 import type { StressWord } from '../reference/stress-cycles.ts';
-import type { MapNode, Span, TextNode } from './tree.ts';
+import type { MapNode, Span } from './tree.ts';
 
 export const looks = [
   'clear',
@@ -375,6 +375,3 @@ export interface BenchCard extends FileCard {
 }
 
 export type AnyCard = BenchCard | IngredientsCard | TrialCard | SeriesCard | FormulaCard | BatchCard;
-
-/** The text of a node as `Named`. */
-export const namedOf = ({ text, start, end }: TextNode): Named => ({ text, start, end });

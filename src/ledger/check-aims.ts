@@ -1,6 +1,6 @@
 /** Whether a formula comes to what it aims at. */
 
-import { aimFigure, type JudgedAim, judgeAim, missedWords } from '../calc/drink/aims.ts';
+import { type JudgedAim, judgeAim, missedWords } from '../calc/drink/aims.ts';
 import { type FinishedDrink, finishedDrink } from '../calc/drink/finished-drink.ts';
 import type { Mixture } from '../calc/mixture/picture.ts';
 import { trimmedNumber } from '../calc/number-text.ts';
@@ -119,7 +119,3 @@ export function moverWords({ judged, mover }: AimReport): string | undefined {
   const enough = Math.abs(needed) < 50 ? `; about ${amount} % ${needed > 0 ? 'more' : 'less'} would do` : '';
   return `1 % more ${mover.name} moves it by ${change}${enough}`;
 }
-
-/** `4.41 g/L`, or nothing where it can't be reckoned. */
-export const judgedValueText = (judged: JudgedAim): string =>
-  judged.value === undefined ? '' : aimFigure(judged, judged.value);

@@ -1,6 +1,6 @@
 /** The folder of a ledger: where it is, which files count, and all of them read. */
 
-import { dirname, join, resolve } from 'node:path';
+import { join } from 'node:path';
 import type { Problem } from '../problem.ts';
 import type { AnyCard, BenchCard } from './cards.ts';
 import { naming } from './disk-problem.ts';
@@ -19,17 +19,6 @@ import type { Read, ReadSettings } from './reading.ts';
 import { openTimeZone } from './times.ts';
 
 export const ingredientsFile = 'ingredients.yaml';
-
-/** The root of the ledger at or above a folder: where `bench.yaml` stands. */
-export function findLedger(start: string, port: ReadPort): string | undefined {
-  let folder = resolve(start);
-  for (;;) {
-    if (port.sizeOf(join(folder, benchFile)) !== undefined) return folder;
-    const parent = dirname(folder);
-    if (parent === folder) return undefined;
-    folder = parent;
-  }
-}
 
 /** The files that count in a folder of the ledger, by path from its root, in the order of their names. */
 export function filesIn(root: string, folder: string, port: ReadPort): readonly string[] {

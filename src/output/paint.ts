@@ -5,8 +5,6 @@ import type { Tone } from './view.ts';
 
 export type Paint = (tone: Tone, text: string) => string;
 
-export const plainPaint: Paint = (_, text) => text;
-
 export function colourPaint(): Paint {
   const chalk = new Chalk({ level: 1 });
   const tones: Readonly<Record<Tone, (text: string) => string>> = {

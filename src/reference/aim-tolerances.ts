@@ -1,4 +1,4 @@
-/** What a bare figure of an aim allows on both sides. */
+/** What a bare figure of an aim allows on both sides; common practice, no source. */
 
 export const aimTolerances = {
   ph: { absolute: 0.1, words: '0.1' },
@@ -12,8 +12,6 @@ export const aimTolerances = {
   /** Anything else: a substance. */
   substance: { relative: 0.1, words: '10 %' },
 } as const;
-
-export const aimTolerancesSource = 'common practice, no source';
 
 /** How far a measurement may lie from what is reckoned before it says anything. */
 export const measuredTolerances = {

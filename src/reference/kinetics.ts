@@ -117,7 +117,7 @@ export const polysorbateHydrolysis = {
   fromMemory: true,
 } as const;
 
-/** What is known instead of what could not be told honestly. */
+/** What is known instead of what could not be told honestly; source `losses-not-told`. */
 export const notTold: Readonly<Record<string, string>> = {
   citral:
     'in acid it goes in days, not weeks: 1 to 8 days for half at pH 3 and 25 C are quoted (from memory), 18 to 25 % against 41 to 53 % lost where a liquid oil shields it',
@@ -131,4 +131,3 @@ export const notTold: Readonly<Record<string, string>> = {
   'ascorbic acid':
     'citrus concentrates kept 54 to 84 % over 8 weeks at 28 C and 15 to 20 % at 45 C; air rules more than warmth: half in 6 to 9 hours where it stood open',
 };
-export const notToldSource = 'losses-not-told';

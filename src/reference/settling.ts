@@ -41,9 +41,6 @@ export const riseFactor = { value: 2, source: 'common practice, no source' } as 
 /** mm, the height of liquid in a 100 mL beaker or a small jar, where none is given. */
 export const usualHeight = { millimetres: 50, source: 'common practice, no source' } as const;
 
-/** mm, the bead that creeps round the glass. */
-export const beadMillimetres = 0.1;
-
 /** Share of the oil phase by mass, on each side, within which a reckoned density match is good. */
 export const matchAccuracy = { value: 0.05, source: 'chanamai-mcclements-2000' } as const;
 

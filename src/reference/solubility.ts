@@ -89,6 +89,3 @@ export const plainSolubility: Readonly<Record<string, SolubilityTable>> = {
     source: 'general-knowledge',
   },
 };
-
-/** Published for a narrow span; beyond it the nearest row is said with its own temperature. */
-export const solubilityCaution = { source: 'common practice, no source' } as const;

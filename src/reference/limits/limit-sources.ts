@@ -32,8 +32,6 @@ const texts = {
   'reddy-2016': 'Reddy and others 2016, J. Am. Dent. Assoc. 147:255, abstract',
 } as const;
 
-export type LimitSource = keyof typeof texts;
-
 export const limitSources: Readonly<Record<string, Source>> = Object.fromEntries(
   Object.entries(texts).map(([key, text]) => [key, { text }]),
 );

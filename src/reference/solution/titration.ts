@@ -18,6 +18,3 @@ export const titrationAcids: Readonly<
 };
 
 export const titrationSource = 'aoac-acidity';
-
-/** End points in use. */
-export const endPoints = [8.1, 8.2] as const;
