@@ -5,12 +5,10 @@
 
 import { type Parsed, type Problem, parsed, refused } from '../problem.ts';
 import type { Entry, Row } from './answer.ts';
-import type { Book, BookEntry } from './book.ts';
-import { parseItemText } from './item-text.ts';
-import { refusedDose, unknownName } from './known-name.ts';
+import type { Book } from './book.ts';
 import { isBareNumber, parseNumber } from './number.ts';
 import { trimmedNumber } from './number-text.ts';
-import { parseQuantity, wrongKind } from './parse-quantity.ts';
+import { parseQuantity } from './parse-quantity.ts';
 import type { Dimension, Quantity } from './quantity.ts';
 import { parseRatio, parseThrow, type Ratio, type Throw } from './ratio.ts';
 
@@ -42,28 +40,19 @@ export interface Field<T> extends FieldData {
   remarks?(value: T): readonly Problem[];
 }
 
-interface Words {
+export interface FieldWords {
   readonly help: string;
   readonly placeholder?: string;
   readonly positional?: boolean;
 }
 
-/** An item on the command line: its name, how much of it, and the value typed after `@`. */
-export interface NamedItem {
-  readonly name: string;
-  /** Undefined where the name is not in the book; allowed where `@` gives what is needed. */
-  readonly entry: BookEntry | undefined;
-  readonly quantity: Quantity;
-  readonly value: number | undefined;
-}
-
 /** Ten digits, so that the last bits of a double don't make an answer look stale. */
-const steady = (value: number): string => value.toPrecision(10);
+export const steady = (value: number): string => value.toPrecision(10);
 
-const leaf = (quantity: Quantity): Entry => ({ value: quantity.value, unit: quantity.unit });
+export const leaf = (quantity: Quantity): Entry => ({ value: quantity.value, unit: quantity.unit });
 
 export function fieldOfOne<T>(
-  words: Words & { readonly placeholder: string; readonly isAmount: boolean },
+  words: FieldWords & { readonly placeholder: string; readonly isAmount: boolean },
   readOne: (text: string, context: FieldContext) => Parsed<T>,
   show: (value: T) => Entry,
   basis: (value: T) => string,
@@ -102,7 +91,7 @@ export function required<T>(field: Field<T | undefined>): Field<T> {
   };
 }
 
-interface QuantityWords extends Words {
+interface QuantityWords extends FieldWords {
   readonly accepts: readonly Dimension[];
   /** The unit that a bare number has, where the trade says none: volumes of CO2. */
   readonly bareUnit?: string;
@@ -127,7 +116,7 @@ export function quantityField(words: QuantityWords): Field<Quantity | undefined>
   );
 }
 
-export function numberField(words: Words & { readonly signed?: boolean }): Field<number | undefined> {
+export function numberField(words: FieldWords & { readonly signed?: boolean }): Field<number | undefined> {
   return fieldOfOne<number>(
     { placeholder: 'NUMBER', ...words, isAmount: false },
     (text) => parseNumber(text, { signed: words.signed ?? false }),
@@ -138,7 +127,7 @@ export function numberField(words: Words & { readonly signed?: boolean }): Field
 
 /** One word of a few. */
 export function choiceField<Choice extends string>(
-  words: Words & { readonly choices: readonly Choice[] },
+  words: FieldWords & { readonly choices: readonly Choice[] },
 ): Field<Choice | undefined> {
   return fieldOfOne<Choice>(
     { placeholder: 'NAME', ...words, help: `${words.help}: ${words.choices.join(', ')}`, isAmount: false },
@@ -153,7 +142,7 @@ export function choiceField<Choice extends string>(
   );
 }
 
-export function ratioField(words: Words): Field<Ratio | undefined> {
+export function ratioField(words: FieldWords): Field<Ratio | undefined> {
   return fieldOfOne<Ratio>(
     { placeholder: 'A:B', ...words, isAmount: false },
     (text) => parseRatio(text),
@@ -162,7 +151,7 @@ export function ratioField(words: Words): Field<Ratio | undefined> {
   );
 }
 
-export function throwField(words: Words): Field<Throw | undefined> {
+export function throwField(words: FieldWords): Field<Throw | undefined> {
   return fieldOfOne<Throw>(
     { placeholder: '1+N', ...words, isAmount: false },
     (text) => parseThrow(text),
@@ -172,7 +161,7 @@ export function throwField(words: Words): Field<Throw | undefined> {
 }
 
 export function several<T>(
-  words: Words & { readonly placeholder: string; readonly isAmount: boolean },
+  words: FieldWords & { readonly placeholder: string; readonly isAmount: boolean },
   readOne: (text: string, context: FieldContext) => Parsed<T>,
   show: (values: readonly T[]) => readonly Row[] | readonly string[],
   basis: (value: T) => string,
@@ -195,66 +184,5 @@ export function several<T>(
     },
     show,
     basis: (values) => values.map(basis).join('; '),
-  };
-}
-
-export function itemsField(
-  words: Words & { readonly accepts: readonly Dimension[] },
-): Field<readonly NamedItem[]> {
-  return {
-    ...several<NamedItem>(
-      { placeholder: 'ITEM', ...words, isAmount: true },
-      (text, context) => readItem(text, words.accepts, context.book),
-      (items) => items.map(showItem),
-      (item) => `${item.name} ${steady(item.quantity.inner)} ${item.quantity.dimension} @${item.value ?? ''}`,
-    ),
-    remarks: (items) => items.filter((item) => !item.entry).map(unknownRemark),
-  };
-}
-
-const unknownRemark = (item: NamedItem): Problem => ({
-  code: 'unknown-ingredient',
-  severity: 'warning',
-  message: `"${item.name}" is not known here; ${item.value} is taken as you gave it`,
-  hint: 'neckring ingredient WORDS finds the names that are known',
-});
-
-export function namesField(words: Words): Field<readonly BookEntry[]> {
-  return several<BookEntry>(
-    { placeholder: 'NAME', ...words, isAmount: false },
-    (text, { book }) => {
-      const entry = book.find(text);
-      return entry ? (refusedDose(entry) ?? parsed(entry)) : unknownName(text, book);
-    },
-    (entries) => entries.map((entry) => entry.name),
-    (entry) => entry.name,
-  );
-}
-
-function readItem(text: string, accepts: readonly Dimension[], book: Book): Parsed<NamedItem> {
-  const item = parseItemText(text, (name) => book.find(name) !== undefined);
-  if (!item.ok) return item;
-  const { name, quantity, value } = item.value;
-  if (!quantity)
-    return refused('no-amount', `"${text}" says no amount`, `type the amount first: "2 g ${name}"`);
-  const kind = wrongKind({
-    written: quantity.written,
-    dimension: quantity.dimension,
-    accepted: accepts,
-    span: [0, text.length],
-  });
-  if (kind) return kind;
-  const entry = book.find(name);
-  if (!entry && value === undefined) return unknownName(name, book);
-  const withdrawn = entry && refusedDose(entry);
-  return withdrawn ?? parsed({ name: entry?.name ?? name, entry, quantity, value });
-}
-
-function showItem(item: NamedItem): Row {
-  return {
-    item: item.name,
-    amount: leaf(item.quantity),
-    ...(item.value === undefined ? {} : { value: { value: item.value, unit: '' } }),
-    ...(item.entry ? {} : { known: false }),
   };
 }

@@ -1,6 +1,7 @@
 import type { Given } from '../calculator.ts';
 import { defineCalculator } from '../define-calculator.ts';
-import { itemsField, namesField, numberField, quantityField, ratioField } from '../fields.ts';
+import { numberField, quantityField, ratioField } from '../fields.ts';
+import { itemsField, namesField } from '../item-fields.ts';
 import { late } from '../late.ts';
 
 const coating = late(async () => import('../coating/work-coat.ts'));

@@ -1,6 +1,7 @@
 import { defineCalculator } from '../define-calculator.ts';
-import { itemsField, type NamedItem, numberField, quantityField, required } from '../fields.ts';
+import { numberField, quantityField, required } from '../fields.ts';
 import { loadedIntake, loadIntake } from '../intake/loaded-intake.ts';
+import { itemsField, type NamedItem } from '../item-fields.ts';
 
 /**
  * What servings carry, beside the published acceptable daily intakes.

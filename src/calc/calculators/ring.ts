@@ -1,6 +1,7 @@
 import type { Given } from '../calculator.ts';
 import { defineCalculator } from '../define-calculator.ts';
-import { namesField, numberField, quantityField } from '../fields.ts';
+import { numberField, quantityField } from '../fields.ts';
+import { namesField } from '../item-fields.ts';
 import { late } from '../late.ts';
 import { portionsField } from '../portions-field.ts';
 

@@ -6,7 +6,7 @@ import { lookUp } from '../../reference/look-up.ts';
 import { answered } from '../answered.ts';
 import type { PlainFound, Taken, TrialPicture, Worked } from '../calculator.ts';
 import type { CoatFields, CoatGiven } from '../calculators/coat.ts';
-import type { NamedItem } from '../fields.ts';
+import type { NamedItem } from '../item-fields.ts';
 import { dropletFault } from '../light/turbidity.ts';
 import { meetingStage } from '../mixture/meeting-stage.ts';
 import { numberText, trimmedNumber } from '../number-text.ts';

@@ -3,7 +3,7 @@
 import type { FigureName } from '../../reference/ingredient.ts';
 import { alcoholByVolume } from '../drink/alcohol.ts';
 import type { FinishedDrink } from '../drink/finished-drink.ts';
-import type { NamedItem } from '../fields.ts';
+import type { NamedItem } from '../item-fields.ts';
 import { meetingStage } from '../mixture/meeting-stage.ts';
 import type { Mixture } from '../mixture/picture.ts';
 

@@ -2,7 +2,7 @@
 
 import { fail } from '../../problem.ts';
 import type { Worked } from '../calculator.ts';
-import type { NamedItem } from '../fields.ts';
+import type { NamedItem } from '../item-fields.ts';
 import type { Quantity } from '../quantity.ts';
 import type { Working } from '../working.ts';
 

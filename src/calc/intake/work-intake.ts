@@ -3,7 +3,7 @@
 import { fail } from '../../problem.ts';
 import { limitSourceWords } from '../../reference/limits/limit-sources.ts';
 import { type Amount, countedWords } from '../drink/counted-forms.ts';
-import type { NamedItem } from '../fields.ts';
+import type { NamedItem } from '../item-fields.ts';
 import { numberText } from '../number-text.ts';
 import type { Working } from '../working.ts';
 import { type Drinking, type IntakeShare, intakeShares, type NoShare } from './day.ts';

@@ -1,6 +1,6 @@
 /** The stage in which oil and emulsifier first meet, by role, counted in pure substances. */
 
-import type { NamedItem } from '../fields.ts';
+import type { NamedItem } from '../item-fields.ts';
 import { grams } from '../typed-quantity.ts';
 import type { Mixture, ResolvedStage } from './picture.ts';
 
