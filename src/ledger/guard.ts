@@ -12,6 +12,13 @@ export const longestLine = 4096;
 export const deepestBrackets = 16;
 export const mostMarks = 8;
 export const deepestIndentation = 32;
+/** Of any kind: more than lines as they are typed fill the largest file with. */
+export const mostLines = 12_000;
+/** In a line. */
+export const mostColons = 256;
+/** In all: brackets, and marks that follow another, cost the library far more than their length. */
+export const mostBrackets = 2000;
+export const mostRepeatedMarks = 1000;
 
 type Decoded = { readonly text: string } | { readonly problem: Problem };
 
@@ -91,12 +98,12 @@ const refusal = (code: string, message: string, hint: string, at: number, end = 
 function hostileShape(text: string): Found | undefined {
   const nul = text.indexOf('\0');
   if (nul !== -1) return refusal('nul', 'there is a NUL character here', 'delete it', nul);
-  const brackets: Brackets = { depth: 0, indent: 0, atHead: false };
+  const seen: Seen = { lines: 0, marks: 0, opened: 0, depth: 0, indent: 0, atHead: false };
   const indents: number[] = [0];
   for (let start = 0; start < text.length; ) {
     const newline = text.indexOf('\n', start);
     const end = newline === -1 ? text.length : newline;
-    const found = hostileLine({ text, start, end }, brackets, indents);
+    const found = hostileLine({ text, start, end }, seen, indents);
     if (found) return found;
     start = end + 1;
   }
@@ -109,19 +116,26 @@ interface Line {
   readonly end: number;
 }
 
-/** Open brackets so far, and the line on which the first of them was opened. */
-interface Brackets {
+/** What was counted so far; of the brackets that are open, the line on which the first of them was opened. */
+interface Seen {
+  lines: number;
+  /** Marks that follow another. */
+  marks: number;
+  /** Brackets, closed ones too. */
+  opened: number;
   depth: number;
   indent: number;
   atHead: boolean;
 }
 
-function hostileLine(line: Line, brackets: Brackets, indents: number[]): Found | undefined {
+function hostileLine(line: Line, seen: Seen, indents: number[]): Found | undefined {
   const { text, start, end } = line;
   if (end - start > longestLine) {
     const message = `the line is ${end - start} characters long`;
     return refusal('line-too-long', message, `keep it to ${longestLine}; break it into several`, start, end);
   }
+  seen.lines += 1;
+  if (seen.lines > mostLines) return refusal('too-many-lines', ...tooMany(mostLines, 'lines'), start);
   let head = start;
   while (head < end && text.charCodeAt(head) === 32) head += 1;
   const first = text.charCodeAt(head);
@@ -133,22 +147,39 @@ function hostileLine(line: Line, brackets: Brackets, indents: number[]): Found |
     const message = `more than ${deepestIndentation} levels of indentation`;
     return refusal('too-deep', message, 'no ledger file needs so many; start the line further left', head);
   }
-  if (brackets.depth > 0 && !brackets.atHead && indent <= brackets.indent) brackets.depth = 0;
-  return hostileMarks(line, head, brackets);
+  if (seen.depth > 0 && !seen.atHead && indent <= seen.indent) seen.depth = 0;
+  return hostileMarks(line, head, seen) ?? tooOften(seen, head);
+}
+
+const tooMany = (most: number, what: string): readonly [message: string, hint: string] => [
+  `more than ${most} ${what} in one file`,
+  'move what is not part of it elsewhere',
+];
+
+function tooOften({ opened, marks }: Seen, head: number): Found | undefined {
+  if (opened > mostBrackets) return refusal('too-deep', ...tooMany(mostBrackets, 'brackets'), head);
+  return marks > mostRepeatedMarks
+    ? refusal('too-deep', ...tooMany(mostRepeatedMarks, 'marks in a row'), head)
+    : undefined;
 }
 
 const isBlank = (code: number): boolean => code === 32 || code === 9 || code === 13 || Number.isNaN(code);
 
 /** Runs of `- `, `? ` and `: `, and open brackets. */
-function hostileMarks({ text, start, end }: Line, head: number, brackets: Brackets): Found | undefined {
+function hostileMarks({ text, start, end }: Line, head: number, seen: Seen): Found | undefined {
   let run = 0;
   let runStart = head;
+  let colons = 0;
   for (let at = head; at < end; at += 1) {
     const code = text.charCodeAt(at);
     if (code === 32 || code === 9) continue;
     if (code === 45 || code === 63 || code === 58) {
       if (run === 0) runStart = at;
       run = at + 1 === end || isBlank(text.charCodeAt(at + 1)) ? run + 1 : 0;
+      if (run > 1) seen.marks += 1;
+      if (run > 0 && code === 58) colons += 1;
+      if (colons > mostColons)
+        return refusal('too-deep', `more than ${mostColons} colons on one line`, 'write one fact a line', at);
       if (run > mostMarks) {
         const message = `more than ${mostMarks} marks "${text.charAt(at)}" in a row`;
         return refusal('too-deep', message, 'write text in quotes, or one "- " a line', runStart, at + 1);
@@ -157,14 +188,15 @@ function hostileMarks({ text, start, end }: Line, head: number, brackets: Bracke
     }
     run = 0;
     if (code === 91 || code === 123) {
-      if (brackets.depth === 0 && !opensToken(text, at, start)) continue;
-      if (brackets.depth === 0) Object.assign(brackets, { indent: head - start, atHead: at === head });
-      brackets.depth += 1;
-      if (brackets.depth > deepestBrackets) {
+      if (seen.depth === 0 && !opensToken(text, at, start)) continue;
+      if (seen.depth === 0) Object.assign(seen, { indent: head - start, atHead: at === head });
+      seen.depth += 1;
+      seen.opened += 1;
+      if (seen.depth > deepestBrackets) {
         const message = `more than ${deepestBrackets} brackets are open here`;
         return refusal('too-deep', message, 'close them, or write one fact a line without brackets', at);
       }
-    } else if ((code === 93 || code === 125) && brackets.depth > 0) brackets.depth -= 1;
+    } else if ((code === 93 || code === 125) && seen.depth > 0) seen.depth -= 1;
   }
   return undefined;
 }

@@ -3,7 +3,7 @@
  * quicker than the YAML library, and never of another opinion: whatever is not surely plain is left to the library.
  */
 
-import { largestBytes } from './guard.ts';
+import { largestBytes, mostLines } from './guard.ts';
 import type { EmptyNode, ListNode, MapEntry, MapNode, TextNode, TextStyle, TreeNode } from './tree.ts';
 
 const longestPlainLine = 2000;
@@ -47,10 +47,12 @@ function linesOf(text: string): Reader | undefined {
   const heads: number[] = [];
   const ends: number[] = [];
   const indents: number[] = [];
+  let lines = 0;
   for (let start = 0; start < text.length; ) {
     const newline = text.indexOf('\n', start);
     const end = newline === -1 ? text.length : newline;
-    if (end - start > longestPlainLine) return undefined;
+    lines += 1;
+    if (lines > mostLines || end - start > longestPlainLine) return undefined;
     let head = start;
     while (head < end && text.charCodeAt(head) === space) head += 1;
     if (head < end && text.charCodeAt(head) !== hash) {
@@ -77,11 +79,12 @@ const indentNow = (reader: Reader): number => reader.indents[reader.line] ?? -1;
 function mapAt(reader: Reader, indent: number, depth: number, firstHead?: number): MapNode | undefined {
   if (depth > deepest) return undefined;
   const entries: MapEntry[] = [];
+  const names = new Set<string>();
   let head = firstHead ?? reader.heads[reader.line] ?? 0;
   const start = head;
   do {
     const entry = entryAt(reader, head, indent, depth);
-    if (!entry || entries.some(({ key }) => key.text === entry.key.text)) return undefined;
+    if (!entry || isKnown(entries, names, entry.key.text)) return undefined;
     entries.push(entry);
     if (indentNow(reader) > indent) return undefined;
     head = reader.heads[reader.line] ?? 0;
@@ -89,6 +92,17 @@ function mapAt(reader: Reader, indent: number, depth: number, firstHead?: number
   const last = entries.at(-1);
   const end = last ? Math.max(last.key.end, last.value.end) : start;
   return { kind: 'map', entries, flow: false, start, end };
+}
+
+/** Up to here comparing each with each is quicker than a set. */
+const fewKeys = 12;
+
+/** Whether a key stood there before; from a few keys on they are kept in a set, which is made then. */
+function isKnown(entries: readonly MapEntry[], names: Set<string>, name: string): boolean {
+  if (entries.length < fewKeys) return entries.some(({ key }) => key.text === name);
+  if (names.size === 0) for (const { key } of entries) names.add(key.text);
+  const size = names.size;
+  return names.add(name).size === size;
 }
 
 /** One `key: value`, with what is indented below it. */

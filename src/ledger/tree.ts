@@ -46,10 +46,24 @@ export type TreeNode = TextNode | MapNode | ListNode | EmptyNode;
 /** A key of a map, or the place in a list. */
 export type Step = string | number;
 
+/** From here on a map is looked through once, and what stands where is kept. */
+const manyEntries = 64;
+const kept = new WeakMap<MapNode, ReadonlyMap<string, MapEntry>>();
+
+function keptEntry(node: MapNode, key: string): MapEntry | undefined {
+  const known = kept.get(node);
+  if (known) return known.get(key);
+  const made = new Map<string, MapEntry>();
+  for (const entry of node.entries) if (!made.has(entry.key.text)) made.set(entry.key.text, entry);
+  kept.set(node, made);
+  return made.get(key);
+}
+
 /** The first entry under a key. */
 export function entryOf(node: TreeNode | undefined, key: string): MapEntry | undefined {
   if (node?.kind !== 'map') return undefined;
   const { entries } = node;
+  if (entries.length >= manyEntries) return keptEntry(node, key);
   for (let index = 0; index < entries.length; index += 1) {
     const entry = entries[index];
     if (entry?.key.text === key) return entry;
