@@ -77,7 +77,9 @@ async function dispatch(words: readonly string[], io: Io, manner: Manner): Promi
   if ('code' in call) return await tell([call], 2, words, io, manner.asJson, manner.errPaint);
   const runCommand = await spec?.load();
   if (!runCommand) throw new Error(`no command ${call.command}`);
-  const outcome = await runCommand(call, io);
+  const ran = await runCommand(call, io);
+  const isExplained = ran.explained !== undefined && call.flags.has('explain');
+  const outcome = isExplained ? await (await import('./commands/explained.ts')).withExplanation(ran) : ran;
   if (manner.asJson) {
     io.out(jsonText(outcome.json));
     return outcome.exitCode;

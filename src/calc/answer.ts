@@ -23,6 +23,8 @@ export interface Citation {
   readonly for: string;
   readonly source: string;
   readonly fromMemory: boolean;
+  /** Where the source says that it holds; shown with `--explain`. */
+  readonly range?: string;
 }
 
 /** One line of the working: the equation in words, and again with the numbers in it. */

@@ -3,6 +3,7 @@
  * cautions. A calculator writes into it while it works; it belongs to that one answer and to nothing else.
  */
 
+import { figureRange } from '../reference/figure-range.ts';
 import type { FigureName } from '../reference/ingredient.ts';
 import type { Caution, Citation, WorkingLine } from './answer.ts';
 import type { BookEntry } from './book.ts';
@@ -20,7 +21,7 @@ export interface Working {
   readonly figure: (entry: BookEntry, name: FigureName) => number | undefined;
   /** A constant, noted with its source. */
   readonly constant: (purpose: string, constant: Constant) => number;
-  readonly cite: (purpose: string, source: string, fromMemory?: boolean) => void;
+  readonly cite: (purpose: string, source: string, fromMemory?: boolean, range?: string) => void;
   readonly line: (equation: string, numbers: string) => void;
   readonly caution: (code: string, text: string, source: string) => void;
 }
@@ -39,9 +40,9 @@ export function startWorking(): { readonly working: Working; readonly record: Wo
   const citations: Citation[] = [];
   const basis: string[] = [];
 
-  const cite = (purpose: string, source: string, fromMemory = false): void => {
+  const cite = (purpose: string, source: string, fromMemory = false, range?: string): void => {
     if (!citations.some((one) => one.for === purpose && one.source === source)) {
-      citations.push({ for: purpose, source, fromMemory });
+      citations.push({ for: purpose, source, fromMemory, ...(range === undefined ? {} : { range }) });
     }
   };
   const working: Working = {
@@ -58,6 +59,7 @@ export function startWorking(): { readonly working: Working; readonly record: Wo
         `${name} of ${entry.name}`,
         withLocator(figure.source, figure.locator),
         figure.fromMemory ?? false,
+        figureRange(figure),
       );
       basis.push(`${entry.name} ${name}=${figure.value}`);
       return figure.value;

@@ -29,8 +29,9 @@ export async function runCalculator(calculator: Calculator, call: Call, io: Io):
   const answer = wordSources(filed.answer, sources);
   return {
     exitCode: answer.attention ? 1 : 0,
-    page: answerPage(answer, calculator.readings, call.flags.has('explain')),
+    page: answerPage(answer, calculator.readings),
     json: answerJson(answer),
+    explained: () => ({ ...filed.answer, restsOn: [calculator.name] }),
     problems: [...answer.problems, ...(pictured?.warnings ?? [])],
     notes: [
       ...(stock?.notes ?? []),

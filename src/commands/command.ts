@@ -1,5 +1,6 @@
 /** What a command is: its words as data, and a loader for what it does. Nothing here prints. */
 
+import type { Citation, WorkingLine } from '../calc/answer.ts';
 import type { Example } from '../calc/calculator.ts';
 import type { Io } from '../io.ts';
 import type { Envelope } from '../output/answer-json.ts';
@@ -57,12 +58,26 @@ export interface Call {
 
 export const optionValue = (call: Call, option: string): string | undefined => call.values[option]?.[0];
 
+/** How an answer came about; worked out and laid out only where `--explain` asks for it. */
+export interface Explanation {
+  readonly working: readonly WorkingLine[];
+  /** Where each figure is from, as a key of the bibliography with its place, `key#place`, or in words. */
+  readonly sources: readonly Citation[];
+  /** Names under which `reference/uses` knows what every such answer rests on. */
+  readonly restsOn?: readonly string[];
+  /** What else there is to say before the sources. */
+  readonly more?: Page;
+  /** True where the page shows the working at its place already. */
+  readonly isShown?: boolean;
+}
+
 /** What came of it. Text goes to stdout, problems and notes to stderr; with `--json` the envelope alone. */
 export interface Outcome {
   readonly exitCode: number;
   readonly page: Page;
   readonly json: Envelope;
   readonly problems?: readonly Problem[];
+  readonly explained?: () => Explanation | Promise<Explanation>;
   /** What was written where, for stderr. */
   readonly notes?: readonly string[];
 }
@@ -72,7 +87,7 @@ export type Run = (call: Call, io: Io) => Promise<Outcome>;
 export const jsonOption: OptionSpec = { name: 'json', help: 'print one JSON object instead of text' };
 export const explainOption: OptionSpec = {
   name: 'explain',
-  help: 'show the equation with the numbers in it, and the sources',
+  help: 'show the equations with the numbers in them, the sources, and where they hold',
 };
 export const dryRunOption: OptionSpec = {
   name: 'dry-run',

@@ -1,10 +1,8 @@
 /** The finished drink as a page that fits a screen. */
 
-import type { Citation } from '../calc/answer.ts';
 import { aimFigure, aimRangeText, aimWords } from '../calc/drink/aims.ts';
 import type { FinishedDrink } from '../calc/drink/finished-drink.ts';
 import type { LabelLine } from '../calc/drink/label.ts';
-import { drinkWorking } from '../calc/drink/working-lines.ts';
 import type { Mixture, ResolvedStage } from '../calc/mixture/picture.ts';
 import { numberText, trimmedNumber } from '../calc/number-text.ts';
 import { type AimReport, moverWords } from '../ledger/check-aims.ts';
@@ -170,21 +168,4 @@ function perLitre(gramsPerLitre: number): string {
   if (gramsPerLitre >= 1) return `${numberText(gramsPerLitre, 4)} g/L`;
   if (gramsPerLitre >= 1e-3) return `${numberText(gramsPerLitre * 1e3, 4)} mg/L`;
   return `${numberText(gramsPerLitre * 1e6, 4)} ug/L`;
-}
-
-export function explainBlocks(drink: FinishedDrink, sources: readonly Citation[]): Page {
-  return [
-    { kind: 'heading', text: 'Working' },
-    {
-      kind: 'notes',
-      mark: ' ',
-      notes: drinkWorking(drink).map(({ equation, numbers }) => `${equation}\n  ${numbers}`),
-    },
-    { kind: 'heading', text: 'Sources' },
-    {
-      kind: 'notes',
-      mark: ' -',
-      notes: sources.map((one) => `${one.for}: ${one.source}${one.fromMemory ? ' (from memory)' : ''}`),
-    },
-  ];
 }

@@ -17,6 +17,7 @@ export function drinkSources({
       for: `${bodyNames[figure.body]} on ${countedWords(counted)}`,
       source: limitSourceWords(figure),
       fromMemory: figure.read === 'from memory',
+      range: figure.food,
     }),
   );
   const thresholds = additives.aroma.flatMap((one) =>

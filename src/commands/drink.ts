@@ -1,3 +1,4 @@
+import { drinkWorking } from '../calc/drink/working-lines.ts';
 import { type Envelope, envelope } from '../output/answer-json.ts';
 import { cautionBlocks } from '../output/answer-page.ts';
 import type { Page } from '../output/view.ts';
@@ -11,7 +12,6 @@ import { offsetBlocks, offsetJson } from './drink-offset.ts';
 import {
   aimBlocks,
   allStagesBlocks,
-  explainBlocks,
   figureBlocks,
   labelBlocks,
   stagesBlock,
@@ -29,6 +29,11 @@ export const runDrink = atRevision(async (call, io, here) => {
     exitCode: isMissed ? 1 : 0,
     page: drinkPage(report, call),
     json: drinkEnvelope(report),
+    explained: () => ({
+      working: drinkWorking(report.drink),
+      sources: drinkSources(report),
+      restsOn: ['drink'],
+    }),
     problems: report.warnings,
   };
 });
@@ -51,7 +56,6 @@ function drinkPage(report: DrinkReport, call: Call): Page {
     ...besideBlocks(additives),
     ...aromaBlocks(additives, isAll),
     ...(isAll ? [...allFiguresBlocks(additives), ...sensitivityBlocks(report.sensitivity)] : []),
-    ...(call.flags.has('explain') ? explainBlocks(drink, drinkSources(report)) : []),
     ...cautionBlocks(report.cautions),
   ];
 }

@@ -17,7 +17,7 @@ import { aimJson } from './drink-json.ts';
 import { aimBlocks } from './drink-page.ts';
 import { type OpenedFormula, resolveDesign } from './open-formula.ts';
 import type { Here } from './open-ledger.ts';
-import { reckonTrial } from './reckoned.ts';
+import { type Reckoned, reckonTrial } from './reckoned.ts';
 import { sourceWords, wordSources } from './worded-sources.ts';
 
 export interface ReckonedFormula {
@@ -26,6 +26,7 @@ export interface ReckonedFormula {
   readonly cautions: readonly Caution[];
   readonly warnings: readonly Problem[];
   readonly isMissed: boolean;
+  readonly answers: readonly Reckoned[];
 }
 
 interface Around {
@@ -67,12 +68,16 @@ export async function reckonFormula(
     ],
     json: {
       formula: card.name,
-      answers: worded.map(({ filed, answer }) => ({ ...answerJson(answer), stage: filed.stage ?? '' })),
+      answers: worded.map(({ filed, answer }) => ({
+        ...answerJson(answer, explain),
+        stage: filed.stage ?? '',
+      })),
       aims: aims.map(aimJson),
       cautions,
     },
     cautions,
     warnings,
+    answers,
     isMissed: aims.some(({ judged }) => judged.state === 'missed'),
   };
 }

@@ -8,7 +8,7 @@ import { cautionBlocks, closedOnce } from '../output/answer-page.ts';
 import type { Block, Page } from '../output/view.ts';
 import { type Problem, ProblemError } from '../problem.ts';
 import { askAboutCaffeine } from './caffeine-gate.ts';
-import type { Call, Outcome } from './command.ts';
+import type { Call, Explanation, Outcome } from './command.ts';
 import { type MeasuredDrink, measuredBlocks, measuredJson } from './drink-measured.ts';
 import { type HazeBeside, hazeBeside } from './haze-beside.ts';
 import { changedLines, landHere, textNow } from './land-text.ts';
@@ -26,6 +26,7 @@ import { wordSources } from './worded-sources.ts';
 
 export async function runReckon(call: Call, io: Io): Promise<Outcome> {
   const here = await openHere(io);
+  const isExplained = call.flags.has('explain');
   const book = await bookOf(here);
   const { sources } = await import('../reference/library.ts');
   const all: {
@@ -40,7 +41,7 @@ export async function runReckon(call: Call, io: Io): Promise<Outcome> {
   for (const word of call.words) {
     const design = await openDesign(here, io, word);
     if (design.card.kind === 'formula') {
-      const around = { here, book, sources, explain: call.flags.has('explain') };
+      const around = { here, book, sources, explain: isExplained };
       formulas.push(await reckonFormula({ ...design, card: design.card }, around));
       continue;
     }
@@ -68,7 +69,7 @@ export async function runReckon(call: Call, io: Io): Promise<Outcome> {
     exitCode: formulas.some(({ isMissed }) => isMissed) ? 1 : 0,
     page: closedOnce([
       ...all.flatMap(({ trial, reckoning, measured, haze, cautions }) => [
-        ...reckonedPage(trial, reckoning, sources, call.flags.has('explain')),
+        ...reckonedPage(trial, reckoning, sources, isExplained),
         ...measuredBlocks(measured),
         ...haze.blocks,
         ...cautionBlocks(cautions),
@@ -86,7 +87,7 @@ export async function runReckon(call: Call, io: Io): Promise<Outcome> {
           haze: haze.json,
           cautions,
           answers: reckoning.answers.map(({ filed }) => ({
-            ...answerJson(wordSources(filed.answer, sources)),
+            ...answerJson(wordSources(filed.answer, sources), isExplained),
             stage: filed.stage ?? '',
           })),
           notApplied: reckoning.notApplied.map(({ calculator, why }) => ({
@@ -100,8 +101,21 @@ export async function runReckon(call: Call, io: Io): Promise<Outcome> {
     }),
     problems: [...all, ...formulas].flatMap(({ warnings }) => warnings),
     notes: notesOf(written, isDry),
+    explained: () =>
+      explanationOf([
+        ...all.flatMap(({ reckoning }) => reckoning.answers),
+        ...formulas.flatMap(({ answers }) => answers),
+      ]),
   };
 }
+
+/** The working stands with each answer; sources once for all. */
+const explanationOf = (answers: readonly Reckoned[]): Explanation => ({
+  working: answers.flatMap(({ filed }) => filed.answer.working),
+  sources: answers.flatMap(({ filed }) => filed.answer.sources),
+  restsOn: answers.map(({ calculator }) => calculator.name),
+  isShown: true,
+});
 
 /** A question that an answer asks already is not asked again. */
 const notYetSaid = (cautions: readonly Caution[], { answers }: Reckoning): readonly Caution[] => {

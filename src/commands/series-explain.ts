@@ -1,29 +1,29 @@
 /** What the estimate of a series is made of: priors, formulas, the beakers as they were counted, sources. */
 
-import type { Citation } from '../calc/answer.ts';
+import type { Citation, WorkingLine } from '../calc/answer.ts';
 import type { BreakPoint } from '../calc/ladder/break-point.ts';
 import { makingSpans } from '../calc/ladder/priors.ts';
 import { numberText, trimmedNumber } from '../calc/number-text.ts';
 import type { SeriesRungs } from '../ledger/rungs.ts';
 import type { Page } from '../output/view.ts';
+import type { Explanation } from './command.ts';
 import { figureText } from './series-words.ts';
 
 const percent = (fraction: number): string => `${trimmedNumber(fraction * 100, 2)} %`;
 
-export function explainBlocks(series: SeriesRungs, estimate: BreakPoint): Page {
-  const notes = explainSources(series).map(
-    (one) => `${one.for}: ${one.source}${one.fromMemory ? ' (from memory)' : ''}`,
-  );
-  return [
-    { kind: 'heading', text: 'Believed before the first beaker' },
-    { kind: 'notes', mark: ' -', notes: priorNotes(series, estimate) },
-    { kind: 'heading', text: 'Working' },
-    { kind: 'notes', mark: ' -', notes: workingNotes(series, estimate) },
-    { kind: 'heading', text: 'Beakers as they were counted' },
-    beakerTable(series),
-    { kind: 'heading', text: 'Sources' },
-    { kind: 'notes', mark: ' -', notes },
-  ];
+/** Of a series with an edge; of heads over a dose see `series-foam`. */
+export function seriesExplanation(series: SeriesRungs, estimate: BreakPoint | undefined): Explanation {
+  if (!estimate) return { working: [], sources: [] };
+  return {
+    working: workingLines(series, estimate),
+    sources: explainSources(series),
+    more: [
+      { kind: 'heading', text: 'Believed before the first beaker' },
+      { kind: 'notes', mark: ' -', notes: priorNotes(series, estimate) },
+      { kind: 'heading', text: 'Beakers as they were counted' },
+      beakerTable(series),
+    ],
+  };
 }
 
 function priorNotes({ scales, making }: SeriesRungs, estimate: BreakPoint): readonly string[] {
@@ -42,21 +42,41 @@ function priorNotes({ scales, making }: SeriesRungs, estimate: BreakPoint): read
   ];
 }
 
-function workingNotes({ scales }: SeriesRungs, estimate: BreakPoint): readonly string[] {
+function workingLines({ scales, beakers }: SeriesRungs, estimate: BreakPoint): readonly WorkingLine[] {
   const [scale] = scales;
   const value = (one: number | null): string => (one === null ? 'none' : figureText(scale, one));
   const { scatter, posterior } = estimate;
+  const { oddChance, dayShift } = posterior.priors;
+  const line = (equation: string, numbers: string): WorkingLine => ({ equation, numbers });
   return [
-    'P(fails) = odd + (1 - 2 odd) Phi((ln amount - ln break - shift of the day) / scatter)',
-    'still watched or ended early: 1 - (share of the watch that it lasted) P(fails)',
-    `chances of all beakers multiplied, the shift of each day averaged out, on a grid of ${posterior.locations.length} breaks by ${posterior.scatters.length} scatters; nothing is drawn at random`,
-    `break point ${value(estimate.breakPoint)}: the middle of what is left; interval ${value(estimate.breakLow)} to ${value(estimate.breakHigh)}: its middle 90 %`,
+    line(
+      'P(fails) = odd + (1 - 2 odd) Phi((ln amount - ln break - shift of the day) / scatter)',
+      `odd ${trimmedNumber(oddChance, 3)}, shift of a day about ${percent(dayShift)}, over ${beakers.length} beakers`,
+    ),
+    line(
+      'still watched or ended early: 1 - (share of the watch that it lasted) P(fails)',
+      `${beakers.filter(({ outcome }) => outcome === 'watching').length} beakers of this kind`,
+    ),
+    line(
+      'chances of all beakers multiplied, the shift of each day averaged out',
+      `on a grid of ${posterior.locations.length} breaks by ${posterior.scatters.length} scatters; nothing is drawn at random`,
+    ),
+    line(
+      'break point = the middle of what is left; interval = its middle 90 %',
+      `${value(estimate.breakPoint)}; ${value(estimate.breakLow)} to ${value(estimate.breakHigh)}`,
+    ),
     ...(scatter
       ? [
-          `scatter ${percent(scatter.middle)}, 90 % interval ${percent(scatter.low)} to ${percent(scatter.high)}`,
+          line(
+            'scatter of single beakers, with its middle 90 %',
+            `${percent(scatter.middle)}; ${percent(scatter.low)} to ${percent(scatter.high)}`,
+          ),
         ]
       : []),
-    `work at: the nearer to the safe side of what holds with 95 % chance on a new day (${value(estimate.holdsNinetyFive)}) and the break less the bench's margin`,
+    line(
+      "work at = the nearer to the safe side of what holds with 95 % chance on a new day, and the break less the bench's margin",
+      `${value(estimate.holdsNinetyFive)} holds with 95 %; work at ${value(estimate.workingPoint)}`,
+    ),
   ];
 }
 

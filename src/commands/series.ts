@@ -15,7 +15,7 @@ import { againstBlocks, compareSeries, type SeriesCompared } from './series-agai
 import { decisionBlocks } from './series-decision.ts';
 import { edgeBlocks, restsOn } from './series-edge.ts';
 import { seriesBreak } from './series-estimate.ts';
-import { explainBlocks, explainSources } from './series-explain.ts';
+import { explainSources, seriesExplanation } from './series-explain.ts';
 import { seriesFound } from './series-json.ts';
 import { listSeries } from './series-list.ts';
 import { countRungs, type SeriesCounts, seriesNotes } from './series-notes.ts';
@@ -37,7 +37,7 @@ export async function runSeries(call: Call, io: Io): Promise<Outcome> {
   const compared =
     against === undefined ? undefined : compareSeries(read, await readSeries(here, io, against));
   const foam = await readFoam(call, io, here, read.series);
-  return outcomeOfSeries({ call, here, read, compared, foam, width: io.columns });
+  return outcomeOfSeries({ here, read, compared, foam, width: io.columns });
 }
 
 /** Heads over the dose of an antifoam; loaded only where they are what is asked. */
@@ -77,7 +77,6 @@ async function readSeries(here: Here, io: Io, name: string): Promise<ReadSeries>
 }
 
 interface Shown {
-  readonly call: Call;
   readonly here: Here;
   readonly read: ReadSeries;
   readonly compared: SeriesCompared | undefined;
@@ -86,11 +85,10 @@ interface Shown {
 }
 
 function outcomeOfSeries(shown: Shown): Outcome {
-  const { call, here, read, compared, foam } = shown;
+  const { here, read, compared, foam } = shown;
   const { series, counts, estimate } = read;
   const notes = notesOf(shown);
   const isWindow = series.shape === 'window' && series.scales.length === 1;
-  const explain = call.flags.has('explain') && estimate !== undefined;
   const isWrong = series.problems.some(({ severity }) => severity === 'error');
   const needsCare = isWrong || notes.length > 0 || (compared?.problems.length ?? 0) > 0;
   const found = seriesFound({
@@ -102,7 +100,7 @@ function outcomeOfSeries(shown: Shown): Outcome {
   });
   return {
     exitCode: needsCare ? 1 : 0,
-    page: [...seriesPage(shown), ...(explain ? explainBlocks(series, estimate) : [])],
+    page: seriesPage(shown),
     json: envelope({
       schema: 'series@1',
       given: {
@@ -119,6 +117,7 @@ function outcomeOfSeries(shown: Shown): Outcome {
       problems: [...series.problems, ...notes, ...(compared?.problems ?? [])],
     }),
     problems: [...series.problems, ...(compared?.other.series.problems ?? [])],
+    explained: () => seriesExplanation(series, estimate),
   };
 }
 

@@ -1,6 +1,6 @@
 /** The one JSON object that every command prints with `--json`, also when it fails. */
 
-import type { Answer, Caution, Citation, Facts } from '../calc/answer.ts';
+import type { Answer, Caution, Citation, Facts, WorkingLine } from '../calc/answer.ts';
 import type { Problem } from '../problem.ts';
 import { escapedInJson } from './visible.ts';
 
@@ -8,6 +8,8 @@ export interface Envelope {
   readonly schema: string;
   readonly given: unknown;
   readonly found: unknown;
+  /** With `--explain` alone. */
+  readonly working?: readonly WorkingLine[];
   readonly cautions: readonly Caution[];
   readonly sources: readonly Citation[];
   readonly problems: readonly object[];
@@ -28,13 +30,18 @@ export function envelope(parts: Parts): Envelope {
     given: parts.given ?? {},
     found: parts.found ?? {},
     cautions: parts.cautions ?? [],
-    sources: parts.sources ?? [],
+    sources: (parts.sources ?? []).map(({ for: purpose, source, fromMemory }) => ({
+      for: purpose,
+      source,
+      fromMemory,
+    })),
     problems: (parts.problems ?? []).map(problemJson),
   };
 }
 
-export function answerJson(answer: Answer): Envelope {
-  return envelope({ schema: `${answer.calculator}@${answer.version}`, ...answer });
+export function answerJson(answer: Answer, showsWorking = false): Envelope {
+  const told = envelope({ schema: `${answer.calculator}@${answer.version}`, ...answer });
+  return showsWorking ? { ...told, working: answer.working } : told;
 }
 
 export function problemJson(problem: Problem): object {

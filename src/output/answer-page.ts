@@ -1,6 +1,6 @@
 /** An answer as a page: the lead, the figures, the lists, the working if asked for, the cautions. */
 
-import type { Answer, Caution, Entry, Facts, Row } from '../calc/answer.ts';
+import type { Answer, Caution, Entry, Facts, Row, WorkingLine } from '../calc/answer.ts';
 import type { Reading, Readings } from '../calc/calculator.ts';
 import { entryText } from './leaf-text.ts';
 import type { Block, Page } from './view.ts';
@@ -8,11 +8,11 @@ import type { Block, Page } from './view.ts';
 export const closingCaution =
   'Figures here are for your own judgement: local food law and a qualified person decide.';
 
-export function answerPage(answer: Answer, readings: Readings, explain: boolean): Page {
+export function answerPage(answer: Answer, readings: Readings, showsWorking = false): Page {
   return [
     ...(answer.lead === undefined ? [] : [{ kind: 'text', text: answer.lead, tone: 'strong' } as const]),
     ...figures(answer.found, readings),
-    ...(explain ? explained(answer) : []),
+    ...(showsWorking ? workingBlocks(answer.working) : []),
     ...cautionBlocks(answer.cautions),
   ];
 }
@@ -58,20 +58,14 @@ function listBlocks(
   ];
 }
 
-function explained(answer: Answer): Page {
-  const lines = answer.working.flatMap((line) => [`  ${line.equation}`, `      ${line.numbers}`]);
-  const notes = answer.sources.map(
-    (one) => `${one.for}: ${one.source}${one.fromMemory ? ' (from memory)' : ''}`,
-  );
-  return [
-    ...(lines.length > 0
-      ? [{ kind: 'heading', text: 'Working' } as const, { kind: 'lines', lines } as const]
-      : []),
-    ...(notes.length > 0
-      ? [{ kind: 'heading', text: 'Sources' } as const, { kind: 'notes', mark: ' -', notes } as const]
-      : []),
-  ];
-}
+/** How it was worked out: each equation with the numbers in it. */
+export const workingBlocks = (lines: readonly WorkingLine[]): Page =>
+  lines.length === 0
+    ? []
+    : [
+        { kind: 'heading', text: 'Working' },
+        { kind: 'notes', mark: ' -', notes: lines.map(({ equation, numbers }) => `${equation}\n${numbers}`) },
+      ];
 
 /** Cautions with their sources, and who decides. */
 export function cautionBlocks(cautions: readonly Caution[]): Page {

@@ -25,7 +25,7 @@ export const indexIncrements: Readonly<Record<string, number>> = {
 };
 
 export const indexIncrementsSource = {
-  source: 'crc-solutions',
+  source: 'crc-102',
   locator: 'index at 5 or 10 % by mass',
 } as const;
 

@@ -45,7 +45,8 @@ const handbooks = {
     'Haynes (ed.) 2014, CRC Handbook of Chemistry and Physics, 95th edition, Physical Constants of Organic Compounds',
   'crc-102':
     'CRC Handbook of Chemistry and Physics, 102nd edition, Concentrative Properties of Aqueous Solutions',
-  'kell-1975': 'Kell 1975, J. Chem. Eng. Data 20:97, in the ITS-90 form of Jones and Harris 1992',
+  'kell-1975':
+    'Kell 1975, J. Chem. Eng. Data 20:97, in the ITS-90 form of Jones and Harris 1992, J. Res. NIST 97:335',
   'vdi-ppds': 'VDI Heat Atlas, density and viscosity correlations, evaluated',
   'perry-viscosity': "Perry's Chemical Engineers' Handbook, Table 2-313, liquid viscosity, evaluated",
   'viswanath-natarajan': 'Viswanath and Natarajan, viscosity correlations, evaluated',

@@ -6,7 +6,6 @@ export const waterDensity = {
   under: 16.887236e-3,
   unit: 'kg/m3',
   valid: { lowCelsius: 0, highCelsius: 100 },
-  source:
-    'Kell 1975, J. Chem. Eng. Data 20:97, in the ITS-90 form of Jones and Harris 1992, J. Res. NIST 97:335',
+  source: 'kell-1975',
   locator: 'the density equation',
 } as const;

@@ -11,6 +11,7 @@ import type { Quantity } from '../quantity.ts';
 import { type Adjustment, doseForPh } from '../solution/adjust.ts';
 import { acidAndSalt, raisePh } from '../solution/adjust-pair.ts';
 import { alkalinityPortion } from '../solution/alkalinity.ts';
+import { citeAcids } from '../solution/cite-acids.ts';
 import { swapAcid } from '../solution/swap-acid.ts';
 
 const roomKelvin = 298.15;
@@ -98,8 +99,18 @@ export const adjust = defineCalculator({
     const { doses, drink } = adjustment.possible ? adjustment : adjustment.nearest;
     working.cite('sourness', 'neta-2007');
     working.cite('activity coefficients', 'davies-1962');
-    for (const { substance, gramsPerLitre } of doses)
-      working.line(substance, `${numberText(gramsPerLitre, 5)} g/L`);
+    citeAcids(drink.acids, working);
+    const put = doses.map(
+      ({ substance, gramsPerLitre }) => `${numberText(gramsPerLitre, 5)} g/L of ${substance}`,
+    );
+    working.line(
+      'doses solved so that all charges add up to nothing at what is wanted',
+      `with ${put.join(' and ')}: pH ${numberText(drink.ph, 4)}, ${numberText(drink.titratableAsCitric, 4)} g/L as citric acid`,
+    );
+    working.line(
+      'sourness = acid molecules with a hydrogen to give + H+',
+      `${numberText(drink.sourness * 1000, 4)} mmol/L`,
+    );
     working.caution(
       'taste-it',
       'Equal sourness is a published relation, not a tongue: taste it against the control. Sugar, salt and aroma shift it.',

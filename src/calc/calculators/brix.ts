@@ -86,6 +86,11 @@ export const brix = defineCalculator({
     const sugar = given.sugar ?? 'sucrose';
     const solution = answered(sugarSolution({ sugar, measure: measureOf(given), temperatureKelvin }));
     working.cite('density of sugar solutions', 'icumsa-sucrose-density');
+    if (sugar !== 'sucrose') working.cite('density and index of other sugars', 'crc-102');
+    working.line(
+      'density = that of water + a polynomial in the sugar by mass and the temperature',
+      `${trimmedNumber(solution.brix / 100, 5)} of sugar, ${trimmedNumber(temperatureKelvin - 273.15, 4)} C: ${numberText(solution.density, 6)} g/mL`,
+    );
     working.line(
       'sugar per litre = 10 x Brix x density',
       `10 x ${trimmedNumber(solution.brix)} x ${trimmedNumber(solution.density)} g/mL = ${numberText(solution.sugarGramsPerLitre, 5)} g/L`,

@@ -2,7 +2,7 @@ import { fail, type Parsed } from '../../problem.ts';
 import { answered } from '../answered.ts';
 import { defineCalculator } from '../define-calculator.ts';
 import { quantityField, throwField } from '../fields.ts';
-import { numberText } from '../number-text.ts';
+import { numberText, trimmedNumber } from '../number-text.ts';
 import type { Quantity } from '../quantity.ts';
 import { bottlePressure } from '../solution/bottle.ts';
 import {
@@ -91,6 +91,10 @@ export const carbonation = defineCalculator({
     working.line(
       'volumes = dissolved CO2 at 0 C and 1 atm / litre of liquid',
       `${numberText(state.gramsPerLitre, 4)} g/L = ${numberText(state.volumes, 4)} volumes`,
+    );
+    working.line(
+      'gauge pressure = that of the CO2 over such water + water vapour - 1 atm',
+      `${numberText(state.volumes, 4)} volumes at ${trimmedNumber(temperatureKelvin - 273.15, 4)} C: ${numberText(state.gaugePressurePascal / pascalPerBar, 4)} bar`,
     );
     working.caution(
       'sugar-holds-less',

@@ -1,5 +1,4 @@
 import { fail } from '../../problem.ts';
-import { acidSystems, type DissociationStep } from '../../reference/solution/acid-constants.ts';
 import { titrationAcids } from '../../reference/solution/titration.ts';
 import { answered } from '../answered.ts';
 import { defineCalculator } from '../define-calculator.ts';
@@ -8,6 +7,7 @@ import { numberText } from '../number-text.ts';
 import { benchWaterShare, times, waterShare } from '../portions-beside.ts';
 import { portionsField, portionsOf } from '../portions-field.ts';
 import { acidEaten, alkalinityPortion } from '../solution/alkalinity.ts';
+import { citeAcids } from '../solution/cite-acids.ts';
 import { drinkAcidity } from '../solution/drink.ts';
 import { undissolved } from '../solution/undissolved.ts';
 import { portionsIn } from '../solution-portions.ts';
@@ -105,11 +105,7 @@ export const ph = defineCalculator({
     const carbonated = given.co2 ? { ...still, partialPressureCarbonDioxidePascal: given.co2.inner } : still;
     const drink = answered(drinkAcidity(carbonated));
     const { titratableAsCitric } = drink;
-    for (const { acid } of drink.acids) {
-      const steps: readonly DissociationStep[] = acidSystems[acid];
-      for (const { source, fromMemory } of steps)
-        working.cite(`constants of ${acid} acid`, source, fromMemory);
-    }
+    citeAcids(drink.acids, working);
     working.cite('activity coefficients', 'davies-1962');
     working.line(
       'pH = -log10 of the activity of H+, where all charges add up to nothing',

@@ -74,6 +74,10 @@ export const titrate = defineCalculator({
       'acid hydrogens = base x used / sample',
       `${trimmedNumber(baseMolesPerLitre)} mol/L x ${given.used.written} / ${given.sample.written} = ${trimmedNumber(found.equivalentsPerLitre * 1000)} mmol/L`,
     );
+    working.line(
+      'acid = acid hydrogens / those of one molecule x molar mass',
+      `${trimmedNumber(found.equivalentsPerLitre * 1000)} mmol/L as ${acid} = ${trimmedNumber(found.gramsPerLitre)} g/L`,
+    );
     working.cite('molar masses', 'iupac-atomic-weights');
     working.caution(
       'degas',

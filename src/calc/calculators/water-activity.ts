@@ -1,4 +1,6 @@
 import { fail } from '../../problem.ts';
+import { lookUp } from '../../reference/look-up.ts';
+import { norrishConstants } from '../../reference/solution/water-activity.ts';
 import { answered } from '../answered.ts';
 import { defineCalculator } from '../define-calculator.ts';
 import { quantityField } from '../fields.ts';
@@ -76,9 +78,13 @@ export const waterActivity = defineCalculator({
       }),
     );
     working.cite('water activity of single solutes', 'norrish-1966', found.fromMemory.length > 0);
+    for (const { name } of dissolved) {
+      const constant = lookUp(norrishConstants, name);
+      if (constant) working.cite(`water activity with ${name}`, constant.source, constant.fromMemory);
+    }
     working.line(
-      'water activity of the mixture from those of its solutes',
-      `${numberText(found.waterActivity, 4)}; by Ross's product ${numberText(found.byRoss, 4)}`,
+      'ln of water activity = ln of the share of water molecules + K x share of solute^2, over the solutes',
+      `${dissolved.map(({ name, share }) => `${trimmedNumber(share * 100, 4)} % ${name}`).join(', ')} in ${trimmedNumber(waterGrams * 100, 4)} % water: ${numberText(found.waterActivity, 4)}; as a product of each alone ${numberText(found.byRoss, 4)}`,
     );
     if (found.ideal.length > 0)
       working.caution(

@@ -67,7 +67,7 @@ export function drinkCitations(drink: FinishedDrink): readonly Citation[] {
     cited('water activity', 'norrish-1966'),
     ...(drink.refractometerBrix === undefined
       ? []
-      : [cited('acid on a refractometer', 'Stevens and Baier 1939, Ind. Eng. Chem. Anal. Ed. 11:447', true)]),
+      : [cited('acid on a refractometer', 'stevens-baier-1939', true)]),
     ...(drink.viscosityMillipascalSeconds === undefined ? [] : [cited('viscosity', 'genotelle-1978')]),
     ...drink.sweetness.parts.map(({ substance, source }) => cited(`sweetness of ${substance}`, source)),
     cited('energy factors', energySource),

@@ -67,7 +67,13 @@ const cite = (
   one: IntakeShare['figure'] | NoShare['words'],
   counted: IntakeShare['counted'],
   working: Working,
-): void => working.cite(`${one.by} on ${countedWords(counted)}`, limitSourceWords(one), isRemembered(one));
+): void =>
+  working.cite(
+    `${one.by} on ${countedWords(counted)}`,
+    limitSourceWords(one),
+    isRemembered(one),
+    'people' in one && one.people ? one.people : 'all food of a day, over a life',
+  );
 
 function explain(one: IntakeShare, { servingsPerDay }: Drinking, working: Working): void {
   const { figure, counted, share, figureMilligrams } = one;

@@ -95,7 +95,7 @@ function tastedAnswer(asked: TastedAsked): Worked {
   const told = distinguishers(tasted);
   const shown = rightSide(tasted);
   const reached = needed !== null && shown >= needed;
-  working.cite('interval on the share that can tell', 'Clopper and Pearson 1934, Biometrika 26:404');
+  working.cite('interval on the share that can tell', 'clopper-pearson-1934');
   working.line(
     `chance by guessing = ${tasting.sides === 2 ? '2 x ' : ''}P(X >= ${shown} of ${tasting.tastings}, ${words.chance})`,
     trimmedNumber(pValue, 5),

@@ -53,7 +53,7 @@ export const pair = defineCalculator({
   },
 });
 
-const standard = 'ISO 5495, paired comparison, exact binomial';
+const standard = 'iso-5495#exact binomial';
 
 function wordsOf(more: string | undefined, sides: 1 | 2): Omit<ChoiceWords, 'chance' | 'standard'> {
   if (more === undefined)

@@ -29,7 +29,7 @@ export const triangle = defineCalculator({
         claim: 'that they can be told apart',
         mayStill: 'be able to tell them apart',
         chance: 'one in three',
-        standard: 'ISO 4120, triangle test, exact binomial',
+        standard: 'iso-4120#exact binomial',
       },
       working,
     }),

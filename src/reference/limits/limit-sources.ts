@@ -6,8 +6,6 @@ const texts = {
   'cfr-21': 'US Code of Federal Regulations, title 21, edition of 2015',
   'cfr-21-later': 'US Code of Federal Regulations, title 21, a later copy',
   'cfr-27': 'US Code of Federal Regulations, title 27',
-  'fr-2024-bvo': '89 FR 55040, 3 July 2024',
-  'fr-2018-flavours': '83 FR 50490, October 2018',
   'eu-1333-2008': 'Regulation (EC) 1333/2008',
   'eu-1334-2008': 'Regulation (EC) 1334/2008',
   'eu-1169-2011': 'Regulation (EU) 1169/2011',
@@ -19,17 +17,10 @@ const texts = {
   'codex-gsfa': 'Codex Alimentarius, General Standard for Food Additives (CXS 192)',
   'efsa-journal': 'EFSA Journal',
   efsa: 'European Food Safety Authority',
-  'eu-scf': 'EU Scientific Committee on Food',
   jecfa: 'Joint FAO/WHO Expert Committee on Food Additives',
   'fda-sweetener-table': 'US FDA 2015, table of sweeteners, as quoted in Cochrane review CD012885',
   'jecfa-in-cochrane': 'JECFA, as quoted in Cochrane review CD012885',
   'eu-sweetener-page': 'European Commission, knowledge page on sugars and sweeteners',
-  'uk-fsa-glycerol': 'UK Food Standards Agency, advice on glycerol in slush ice drinks, 2025, as reported',
-  'benzene-yardsticks':
-    'US EPA, 40 CFR 141.61, and Directive (EU) 2020/2184, drinking water, as quoted; WHO guidelines (from memory)',
-  'benzene-in-drinks': 'US FDA 2006 to 2007, data on benzene in soft drinks; Gardner and Lawrence 1993',
-  'cfr-21-114-3': 'US Code of Federal Regulations, title 21, 114.3',
-  'reddy-2016': 'Reddy and others 2016, J. Am. Dent. Assoc. 147:255, abstract',
 } as const;
 
 export const limitSources: Readonly<Record<string, Source>> = Object.fromEntries(

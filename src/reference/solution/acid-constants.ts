@@ -44,7 +44,10 @@ export const acidSystems = {
   malic: [step(3.459, 2.93, -155, 'eden-bates-1959'), step(5.097, -1.17, -221, 'eden-bates-1959')],
   lactic: [step(3.857, -0.43, -170, 'martin-tartar-1937')],
   acetic: [step(4.756, -0.41, -142, goldberg)],
-  ascorbic: [step(4.17, null, null, 'additives-2003'), step(11.57, null, null, 'additives-2003')],
+  ascorbic: [
+    step(4.17, null, null, 'food-additives-data-book'),
+    step(11.57, null, null, 'food-additives-data-book'),
+  ],
   fumaric: [step(3.053, 0.46, -155, 'martell-smith-2004'), step(4.494, -2.85, -221, 'martell-smith-2004')],
   adipic: [
     step(4.44, -1.3, null, 'martell-smith-2004', true),
@@ -54,7 +57,7 @@ export const acidSystems = {
   gluconic: [step(3.9, null, null, 'echa-gluconic')],
   carbonic: [step(6.351, 9.15, -371, goldberg), step(10.329, 14.7, -249, goldberg)],
   benzoic: [step(4.202, 0.46, -157, 'nist-46')],
-  sorbic: [step(4.76, null, null, 'additives-2003')],
+  sorbic: [step(4.76, null, null, 'food-additives-data-book')],
   oxalic: [step(1.27, -3.9, -231, goldberg, true), step(4.266, -7, -231, goldberg, true)],
   phthalic: [step(2.95, -2.7, -91, goldberg, true), step(5.408, -2.17, -295, goldberg, true)],
   boric: [step(9.237, 13.8, -240, goldberg, true)],
@@ -62,26 +65,11 @@ export const acidSystems = {
 
 export type AcidName = keyof typeof acidSystems;
 
-/** The heat-capacity figures of malic and fumaric acid are group estimates, the enthalpies of canovas-shock-2016. */
-export const groupEstimates: readonly AcidName[] = ['malic', 'fumaric'];
-
-/** What the acid is called where a person reads it; carbonic acid is counted with the carbon dioxide dissolved. */
-export const acidFormulas = {
-  citric: 'C6H8O7',
-  phosphoric: 'H3PO4',
-  tartaric: 'C4H6O6',
-  malic: 'C4H6O5',
-  lactic: 'C3H6O3',
-  acetic: 'C2H4O2',
-  ascorbic: 'C6H8O6',
-  fumaric: 'C4H4O4',
-  adipic: 'C6H10O4',
-  succinic: 'C4H6O4',
-  gluconic: 'C6H12O7',
-  carbonic: 'CO2',
-  benzoic: 'C7H6O2',
-  sorbic: 'C6H8O2',
-  oxalic: 'C2H2O4',
-  phthalic: 'C8H6O4',
-  boric: 'H3BO3',
-} as const satisfies Record<AcidName, string>;
+/** Acids whose change of heat capacity is a group estimate. */
+export const groupEstimates = {
+  acids: ['malic', 'fumaric'],
+  source: 'canovas-shock-2016',
+} as const satisfies {
+  readonly acids: readonly AcidName[];
+  readonly source: string;
+};

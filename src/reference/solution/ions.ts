@@ -12,7 +12,7 @@ export const ionCharges = {
 
 export type IonName = keyof typeof ionCharges;
 
-/** Standard atomic weights, g/mol (conventional value where the IUPAC gives an interval). Source ciaaw. */
+/** Standard atomic weights, g/mol (conventional value where the IUPAC gives an interval). Source iupac-atomic-weights. */
 export const atomicWeights: Readonly<Record<string, number>> = {
   H: 1.008,
   B: 10.81,

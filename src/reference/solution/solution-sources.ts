@@ -9,19 +9,16 @@ export const solutionSources: Readonly<Record<string, Source>> = {
   'canovas-shock-2016': {
     text: 'Canovas and Shock 2016, Geobiochemistry of metabolism, Geochim. Cosmochim. Acta 195:293',
   },
-  'shock-1995': { text: 'Shock 1995, Organic acids in hydrothermal solutions, Am. J. Sci. 295:496' },
   'martin-tartar-1937': {
     text: 'Martin and Tartar 1937, The ionization constant of lactic acid, 0 to 50 C, J. Am. Chem. Soc. 59:2672',
   },
   'nist-46': {
     text: 'NIST Standard Reference Database 46 (Martell, Smith and Motekaitis), critically selected stability constants',
   },
-  'additives-2003': { text: 'Smith and Hong-Shum (editors) 2003, Food Additives Data Book, Blackwell' },
   'martell-smith-2004': {
     text: 'Martell and Smith 2004, Critically selected stability constants; Belitz, Grosch and Schieberle, Food Chemistry',
   },
   'echa-gluconic': { text: 'ECHA registration data for gluconic acid' },
-  ciaaw: { text: 'IUPAC Commission on Isotopic Abundances and Atomic Weights, standard atomic weights' },
   'marshall-franck-1981': {
     text: 'Marshall and Franck 1981, Ion product of water substance, J. Phys. Chem. Ref. Data 10:295',
   },
@@ -29,20 +26,11 @@ export const solutionSources: Readonly<Record<string, Source>> = {
     text: 'Malmberg and Maryott 1956, Dielectric constant of water from 0 to 100 C, J. Res. NBS 56:1',
   },
   'davies-1962': { text: 'Davies 1962, Ion Association, Butterworths; Davies 1938, J. Chem. Soc. 2093' },
-  'kell-1975': {
-    text: 'Kell 1975, J. Chem. Eng. Data 20:97, in the ITS-90 form of Jones and Harris 1992, J. Res. NIST 97:335',
-  },
   'wagner-pruss-1993': {
     text: 'Wagner and Pruss 1993, saturation properties of ordinary water, J. Phys. Chem. Ref. Data 22:783 (IAPWS SR1-86)',
   },
   'iapws-r9-97': { text: 'IAPWS R9-97, Release on the refractive index of ordinary water substance, 1997' },
-  'bettin-1998': {
-    text: 'Bettin, Emmerich, Spieweck and Toth 1998, Density data for aqueous sucrose, Zuckerindustrie 123:341; ICUMSA SPS-4',
-  },
   'icumsa-1974': { text: 'ICUMSA 1974, refractive index of sucrose solutions at 20 C (SPS-3)' },
-  'crc-solutions': {
-    text: 'CRC Handbook of Chemistry and Physics, 102nd edition, Concentrative properties of aqueous solutions',
-  },
   'oiv-as2-02': { text: 'OIV-MA-AS2-02, Refractometry of grape musts, Table I' },
   'genotelle-1978': {
     text: 'Genotelle 1978, Ind. Alim. Agric. 95:747; Mathlouthi and Genotelle 1995, in Sucrose: Properties and Applications, equation 6.29',
@@ -78,18 +66,11 @@ export const solutionSources: Readonly<Record<string, Source>> = {
   'neta-2007': {
     text: 'Da Conceicao Neta and others 2007, The chemistry and physiology of sour taste, J. Food Sci. 72:R33',
   },
-  'aoac-acidity': { text: 'AOAC and citrus trade, titratable acidity to pH 8.1 or 8.2' },
   'dubois-1991': {
     text: 'DuBois, Walters, Schiffman and others 1991, concentration-response of sweeteners, in Sweeteners: Discovery, Molecular Design and Chemoreception, ACS, 261; highest responses as quoted elsewhere',
   },
-  'sweetener-review': {
-    text: 'Open-access review of sweeteners (PMC10346066), Table 2; older values from an encyclopaedia',
-  },
-  'alternative-sweeteners': {
-    text: 'Alternative Sweeteners, chapter on mixed sweetener functionality, Table 1 (amounts for 10 g of sucrose in 240 mL of coffee)',
-  },
-  'prakash-2014': { text: 'Prakash, Markosyan and Bunders 2014, rebaudioside M, Foods 3:162' },
   'berg-keefer-1958': {
     text: 'Berg and Keefer 1958, Analytical determination of tartrate stability in wine, Am. J. Enol. Vitic. 9:180, as remembered',
   },
+  'stevens-baier-1939': { text: 'Stevens and Baier 1939, Ind. Eng. Chem. Anal. Ed. 11:447' },
 };

@@ -44,7 +44,7 @@ export const besideSucrose = {
     index: [-0.000871, -0.007026, 0.001961],
     highMassFraction: 0.5,
   },
-  source: 'crc-solutions',
+  source: 'crc-102',
 } as const;
 
 /**
@@ -71,4 +71,9 @@ export const sucroseSolubility = {
 } as const;
 
 /** What citric acid adds to the Brix that a refractometer shows, degrees per % by mass. */
-export const acidOnBrix = { value: 0.2, highPercent: 5, fromMemory: true } as const;
+export const acidOnBrix = {
+  value: 0.2,
+  highPercent: 5,
+  source: 'stevens-baier-1939',
+  fromMemory: true,
+} as const;

@@ -17,4 +17,4 @@ export const titrationAcids: Readonly<
   'ascorbic acid': { formula: 'C6H8O6', protons: 1 },
 };
 
-export const titrationSource = 'aoac-acidity';
+export const titrationSource = 'citrus-titration';

@@ -15,7 +15,7 @@ export const apparentVolumes: Readonly<Record<string, number>> = {
   'trisodium citrate': 0.32,
 };
 
-export const apparentVolumesSource = { source: 'crc-solutions', locator: 'density at 5 % by mass' } as const;
+export const apparentVolumesSource = { source: 'crc-102', locator: 'density at 5 % by mass' } as const;
 
 /** Where nothing was read; common practice, no source. */
 export const estimatedVolumes = { acid: 0.6, salt: 0.4, other: 0.65 } as const;

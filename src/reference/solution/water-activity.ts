@@ -27,8 +27,8 @@ export const norrishConstants: Readonly<Record<string, NorrishConstant>> = {
   // From its freezing points at 15 to 50 % by mass, each at its own temperature; at 25 C nearer to 0.
   'propylene glycol': { k: -3, source: 'chirife-constants', fromMemory: true },
   // From freezing points of 1 to 10 % and 1 to 30 % by mass in the CRC Handbook.
-  ethanol: { k: -0.5, source: 'crc-solutions' },
-  citric: { k: -1.2, source: 'crc-solutions' },
+  ethanol: { k: -0.5, source: 'crc-102' },
+  citric: { k: -1.2, source: 'crc-102' },
 };
 
 /** Osmotic coefficients at mol/kg: sodium chloride, and trisodium citrate from its freezing points. */
@@ -50,7 +50,7 @@ export const osmoticCoefficients = {
       [0.204, 0.642],
       [0.969, 0.61],
     ],
-    source: 'crc-solutions',
+    source: 'crc-102',
   },
 } as const;
 
@@ -63,9 +63,8 @@ export const norrishValid = {
   lowWaterActivity: 0.49,
 } as const;
 
-/** ln a at the freezing point: -(9.6894e-3 d + 4.835e-6 d^2), d the depression in C. */
-export const freezingPointRelation = {
-  coefficients: [9.6894e-3, 4.835e-6],
-  source: 'robinson-stokes-1959',
-  fromMemory: true,
+/** The law of one solute, and the product that a mixture is compared with. */
+export const mixtureLaws = {
+  norrish: { source: 'norrish-1966' },
+  ross: { source: 'ross-1975' },
 } as const;
