@@ -21,7 +21,7 @@ import { observedFacts } from './observation-options.ts';
 import { observeBatch } from './observe-batch.ts';
 import { isBatch, openMade } from './open-batch.ts';
 import { type Here, type OpenedTrial, openHere } from './open-ledger.ts';
-import { dropPhoto, findPhoto, type Photo, photoNote, takePhoto } from './photo.ts';
+import { findPhoto, type Photo, photoChange, photoNote } from './photo.ts';
 
 /** What was seen, ready to be written. */
 interface Seen {
@@ -90,6 +90,8 @@ async function writeSeen({ call, io, here, trial, seen, photo: found }: Writing)
   let diff: readonly string[] = [];
   const make = async () => {
     const before = textNow(here.root, file, io);
+    const copy = photo && (await photoChange(photo));
+    photo = copy?.photo;
     const added = addObservation(file, before, {
       facts: seen.facts.map((fact) => (fact[0] === 'photo' && photo ? ['photo', photo.path] : fact)),
       atEpoch: seen.at.epochMilliseconds,
@@ -102,19 +104,12 @@ async function writeSeen({ call, io, here, trial, seen, photo: found }: Writing)
     const refusal = state === 'added' ? refusalOf(trial, seen) : undefined;
     if (refusal) throw new ProblemError([refusal]);
     diff = changedLines(before, added.text);
-    return state === 'unchanged' ? [] : [{ path: file, before, after: added.text }];
+    // The picture first: what is seen never names one that is not there.
+    const seenNow = state === 'unchanged' ? [] : [{ path: file, before, after: added.text }];
+    return [...(copy?.changes ?? []), ...seenNow];
   };
-  // Tried first, so that no picture is copied for what is refused.
-  await make();
-  if (!isDry) {
-    photo = photo && (await takePhoto(photo));
-    try {
-      await landHere(here.root, call, io, make);
-    } catch (thrown) {
-      if (photo) await dropPhoto(photo);
-      throw thrown;
-    }
-  }
+  if (isDry) await make();
+  else await landHere(here.root, call, io, make);
   const note =
     state === 'unchanged'
       ? `${file}:${line} says so already; nothing written`

@@ -1,11 +1,12 @@
 /** `--photo FILE`: a picture of the ledger is referred to, any other is copied into it. */
 
-import { extname, isAbsolute, join, relative, resolve, sep } from 'node:path';
+import { extname, isAbsolute, relative, resolve, sep } from 'node:path';
 import type { Io } from '../io.ts';
 import { nodeDisk } from '../ledger/disk.ts';
 import { naming } from '../ledger/disk-problem.ts';
+import type { FileChange } from '../ledger/land.ts';
 import { nameWords } from '../ledger/new-files.ts';
-import { copyPhoto, type PhotoWanted, placeForPhoto } from '../ledger/photo-copy.ts';
+import { type PhotoWanted, placeForPhoto } from '../ledger/photo-copy.ts';
 import { type Fault, fail } from '../problem.ts';
 import type { Here } from './open-ledger.ts';
 
@@ -47,16 +48,14 @@ export async function findPhoto({ typed, here, io, trial, sample, at }: PhotoFor
   return { path: place.path, sizeBytes, ...(place.isThere ? {} : { copied: { ...wanted, from: typed } }) };
 }
 
-/** Copies it, where it is not there; the path may have got another counter meanwhile. */
-export async function takePhoto(photo: Photo): Promise<Photo> {
-  if (!photo.copied) return photo;
-  const { path } = await copyPhoto(nodeDisk, photo.copied);
-  return { ...photo, path };
-}
-
-/** Takes a copy back whose observation could not be written. */
-export async function dropPhoto({ path, copied }: Photo): Promise<void> {
-  if (copied) await nodeDisk.remove(join(copied.root, path)).catch(() => undefined);
+/** The copy as a change, under the name that is free now; none where it stands there. */
+export async function photoChange(
+  photo: Photo,
+): Promise<{ readonly photo: Photo; readonly changes: readonly FileChange[] }> {
+  if (!photo.copied) return { photo, changes: [] };
+  const { path, isThere } = await placeForPhoto(nodeDisk, photo.copied);
+  const changes = isThere ? [] : [{ path, before: undefined, after: photo.copied.bytes }];
+  return { photo: { ...photo, path }, changes };
 }
 
 export function photoNote({ path, sizeBytes, copied }: Photo, isDry: boolean): string {

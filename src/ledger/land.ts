@@ -22,7 +22,8 @@ export interface FileChange {
   readonly path: string;
   /** The text that the change was made from; undefined: there must be no such file. */
   readonly before: string | undefined;
-  readonly after: string;
+  /** A picture comes as its bytes. */
+  readonly after: string | Uint8Array;
 }
 
 /** Takes a file away; after everything else has been put in its place. */

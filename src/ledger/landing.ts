@@ -23,14 +23,15 @@ interface Staging {
   readonly change: {
     readonly path: string;
     readonly before: string | undefined;
-    readonly after: string | undefined;
+    readonly after: string | Uint8Array | undefined;
   };
   readonly token: string;
   /** Tells the temporary files of one landing apart. */
   readonly number: number;
 }
 
-const encode = (text: string): Uint8Array => new TextEncoder().encode(text);
+const encode = (text: string | Uint8Array): Uint8Array =>
+  typeof text === 'string' ? new TextEncoder().encode(text) : text;
 const same = (left: Uint8Array, right: Uint8Array): boolean => Buffer.compare(left, right) === 0;
 
 async function refuseClash(disk: Disk, target: string, path: string): Promise<void> {

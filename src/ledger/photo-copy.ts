@@ -1,8 +1,7 @@
-/** A photo taken into the ledger: byte for byte, through a temporary file, never over another. */
+/** Where a photo that is taken into the ledger goes: never over another. It lands with what was seen. */
 
-import { dirname, extname, join } from 'node:path';
-import { type Disk, errorCode } from './disk.ts';
-import { naming } from './disk-problem.ts';
+import { extname } from 'node:path';
+import type { Disk } from './disk.ts';
 import { landingPlace } from './landing-place.ts';
 
 export interface PhotoWanted {
@@ -41,39 +40,3 @@ function counted(path: string, count: number): string {
 
 const isSame = (one: Uint8Array, other: Uint8Array): boolean =>
   one.length === other.length && Buffer.compare(one, other) === 0;
-
-/**
- * Writes the picture under the first free name.
- * Output    where it stands; it is not written where it stood already
- * Refuses   what the disk refuses, a `photos` folder that leads outside the ledger
- */
-export async function copyPhoto(disk: Disk, wanted: PhotoWanted): Promise<PhotoPlace> {
-  for (;;) {
-    const place = await placeForPhoto(disk, wanted);
-    if (place.isThere) return place;
-    const target = await landingPlace(disk, { root: wanted.root, path: place.path });
-    if (await naming(place.path, () => written(disk, target, wanted.bytes))) return place;
-  }
-}
-
-/** False where another program took the name meanwhile: it is kept with an empty file, then filled in one step. */
-async function written(disk: Disk, target: string, bytes: Uint8Array): Promise<boolean> {
-  const folder = dirname(target);
-  await disk.makeFolder(folder);
-  const chance = Math.random().toString(36).slice(2);
-  const temporary = join(folder, `.neckring-${process.pid}-${chance}.tmp`);
-  let isKept = false;
-  try {
-    await disk.writeNew(temporary, bytes);
-    await disk.writeNew(target, new Uint8Array());
-    isKept = true;
-    await disk.rename(temporary, target);
-  } catch (thrown) {
-    await disk.remove(temporary);
-    if (isKept) await disk.remove(target);
-    else if (errorCode(thrown) === 'EEXIST') return false;
-    throw thrown;
-  }
-  await disk.flushFolder(folder).catch(() => undefined);
-  return true;
-}

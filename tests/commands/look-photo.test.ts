@@ -1,4 +1,4 @@
-import { mkdir, readdir, readFile, symlink, truncate, writeFile } from 'node:fs/promises';
+import { mkdir, readdir, readFile, rm, symlink, truncate, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { sizeText } from '../../src/commands/photo.ts';
@@ -121,12 +121,23 @@ describe('observe --photo', () => {
     expect(ran.err).toContain('leads outside the ledger');
   });
 
-  it('takes the copy back where the file can not be written', async () => {
+  it('copies nothing where the file can not be written', async () => {
     const folder = await exampleLedger();
     await writeFile(join(folder, '.neckring'), 'in the way of the lock');
     const ran = await observe(folder, await camera());
     expect(ran.code).toBe(2);
-    expect(await readdir(join(folder, 'photos'))).toEqual([]);
+    expect(await readdir(folder)).not.toContain('photos');
+  });
+
+  it('typed again it copies a picture that was lost meanwhile', async () => {
+    const folder = await exampleLedger();
+    const from = await camera();
+    await observe(folder, from);
+    const before = await readIn(folder, fourteen);
+    await rm(join(folder, named));
+    await observe(folder, from);
+    expect(await readIn(folder, fourteen)).toBe(before);
+    expect(Buffer.compare(await readFile(join(folder, named)), picture)).toBe(0);
   });
 
   it('two at once get two names', async () => {
