@@ -12,7 +12,7 @@ import { fail, ProblemError } from '../problem.ts';
 import { type Call, type Outcome, optionValue } from './command.ts';
 import { changedLines, landHere, textNow } from './land-text.ts';
 import { type AtBalance, atBalance } from './weigh.ts';
-import { readFigure } from './weigh-words.ts';
+import { type Figure, readFigure } from './weigh-words.ts';
 import { type Addition, additionNamed } from './weighing-plan.ts';
 
 export async function runOverpoured(call: Call, io: Io): Promise<Outcome> {
@@ -21,7 +21,8 @@ export async function runOverpoured(call: Call, io: Io): Promise<Outcome> {
   const addition = additionNamed(at.additions, name);
   const figure = readFigure(figureText);
   if ('code' in figure) throw new ProblemError([figure]);
-  if (figure.grams <= addition.plannedAtFirstGrams) {
+  const isSaid = saysSo(addition, figure);
+  if (!isSaid && figure.grams <= addition.plannedAtFirstGrams) {
     fail(
       'not-over',
       `${figure.written} of ${addition.item.name} is not more than the planned ${numberText(addition.plannedAtFirstGrams, 4)} g`,
@@ -43,7 +44,7 @@ export async function runOverpoured(call: Call, io: Io): Promise<Outcome> {
       weighedGrams: one === addition ? figure.grams : one.item.weighed?.inner,
     }));
   const plan = same === 'batch' ? undefined : newPlan(poured);
-  const changes = changesFor(addition, figure.written, plan, poured);
+  const changes = isSaid ? [] : changesFor(addition, figure.written, plan, poured);
   const notes = await writePlan({ at, call, io, changes });
   return { ...outcome(at, addition, figure.grams, poured, plan), notes };
 }
@@ -63,7 +64,16 @@ function newPlan(poured: readonly Poured[]): NewPlan | undefined {
   );
 }
 
-/** The overpoured item is weighed; what was not weighed yet gets its new amount, in the unit it is typed in. */
+/** The plan was made larger for this very weighing before; amounts are written to the division of the balance. */
+function saysSo({ item, stage, plannedAtFirstGrams, divisionGrams }: Addition, figure: Figure): boolean {
+  const over = figure.grams - plannedAtFirstGrams;
+  return item.weighed?.written === figure.written && over <= divisionGrams * stage.items.length;
+}
+
+/**
+ * The overpoured item is weighed, and the whole plan gets larger, each amount in the unit it is typed in: what was
+ * weighed before keeps its weighing, and shows what is still to be added.
+ */
 function changesFor(
   addition: Addition,
   written: string,
@@ -73,8 +83,10 @@ function changesFor(
   const path = ['stages', addition.stage.name];
   const weighed = addItemFact(path, addition.index, 'weighed', written);
   if (!plan) return [weighed];
-  const amounts = poured.flatMap(({ addition: one, weighedGrams }) => {
-    const text = weighedGrams === undefined ? grown(one, plan.factor) : undefined;
+  const amounts = poured.flatMap(({ addition: one }) => {
+    const { quantity, makeUp } = one.item.amount;
+    const isInGrams = one === addition && !makeUp && quantity.dimension === 'mass';
+    const text = isInGrams ? written : grown(one, plan.factor);
     return text === undefined ? [] : [setItemAmount(path, one.index, text)];
   });
   return [weighed, ...amounts];
@@ -141,6 +153,7 @@ function outcome(
     : `If nothing is added, ${visible(addition.stage.name)} comes to ${numberText(sum, 4)} g and its shares change:`;
   return {
     exitCode: 0,
+    explained: async () => (await import('./explain-bench.ts')).pouredExplanation(rows, plan),
     page: [
       { kind: 'text', text: lead, tone: 'strong' },
       {

@@ -12,7 +12,7 @@ export interface Weighing {
   readonly grams: number;
 }
 
-interface Figure {
+export interface Figure {
   readonly written: string;
   readonly grams: number;
 }

@@ -133,11 +133,39 @@ describe('overpoured', () => {
     expect(await readIn(folder, file)).toBe(
       plan
         .replace('2231: 2 g', '2231: 2.20 g')
-        .replace('80: 6 g\n', '80: 6 g\n      weighed: 6.6 g\n')
+        .replace('80: 6 g\n', '80: 6.6 g\n      weighed: 6.6 g\n')
         .replace('glycol: 6 g', 'glycol: 6.60 g')
         .replace('to 50 g', 'to 55.00 g'),
     );
     expect((await neckring(['check', file], { folder })).code).toBe(0);
+  });
+
+  it('law: typed again it writes nothing; the copy that is made of the plan has its ratios', async () => {
+    const folder = await ledgerWith();
+    const words = ['overpoured', '18', 'polysorbate', '6.6', '--write'];
+    await neckring(words, { folder });
+    const written = await readIn(folder, file);
+    const again = await neckring(words, { folder });
+    expect([again.code, again.err]).toEqual([0, `${file} says so already; nothing written\n`]);
+    expect(await readIn(folder, file)).toBe(written);
+    const { out } = await neckring(['new', '--from', '18', '--dry-run'], { folder });
+    expect(out.match(/: (?:to )?[\d.]+ g(?=\s)/g)).toEqual([
+      ': 2.20 g',
+      ': 6.6 g',
+      ': 6.60 g',
+      ': to 55.00 g',
+    ]);
+  });
+
+  it('law: too much of a second item, after an item that was weighed: all ratios are kept', async () => {
+    const folder = await ledgerWith();
+    await neckring(['weigh', '18', '2'], { folder });
+    await neckring(['overpoured', '18', 'polysorbate', '6.6', '--write'], { folder });
+    await neckring(['overpoured', '18', 'propylene', '7.26', '--write'], { folder });
+    const text = await readIn(folder, file);
+    expect(text.match(/: (?:to )?[\d.]+ g(?=\s)/g)).toEqual([
+      ...[': 2.42 g', ': 2 g', ': 7.26 g', ': 6.6 g', ': 7.26 g', ': 7.26 g', ': to 60.50 g'],
+    ]);
   });
 
   it('with --same batch says what it comes to if nothing is added', async () => {
