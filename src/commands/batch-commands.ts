@@ -61,6 +61,7 @@ export const batchCommands: readonly CommandSpec[] = [
       ...observationOptions.filter(({ name }) => batchReadings.includes(name)),
       yesOption,
       dryRunOption,
+      explainOption,
       jsonOption,
     ],
     examples: [

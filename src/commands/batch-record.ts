@@ -121,6 +121,15 @@ function outcome({ name, file, text, isDry, report, weighed }: Filed): Outcome {
     }),
     problems: report.warnings,
     notes: [`${isDry ? 'would write' : 'wrote'} ${file}`],
+    explained: async () => {
+      const { drinkCitations, drinkWorking } = await import('../calc/drink/working-lines.ts');
+      const { drink } = report;
+      return {
+        working: drink ? drinkWorking(drink) : [],
+        sources: drink ? drinkCitations(drink) : [],
+        restsOn: drink ? ['batch', 'drink'] : ['batch'],
+      };
+    },
   };
 }
 

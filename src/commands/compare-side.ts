@@ -7,7 +7,7 @@ import { costOfLitre } from '../calc/compare/drink-cost.ts';
 import { type Property, propertiesOf } from '../calc/compare/properties.ts';
 import type { Cost } from '../calc/cost.ts';
 import { type BesideFigure, besideFigures } from '../calc/drink/beside-figures.ts';
-import { finishedDrink } from '../calc/drink/finished-drink.ts';
+import { type FinishedDrink, finishedDrink } from '../calc/drink/finished-drink.ts';
 import type { Mixture } from '../calc/mixture/picture.ts';
 import type { Io } from '../io.ts';
 import type { KnownObjects, Revision } from '../ledger/at-revision.ts';
@@ -30,6 +30,7 @@ import { trialOutcomes } from './trial-outcomes.ts';
 
 export interface Solved {
   readonly mixture: Mixture;
+  readonly drink: FinishedDrink | undefined;
   readonly properties: readonly Property[];
   readonly beside: readonly BesideFigure[];
   /** Of a litre. */
@@ -189,6 +190,7 @@ async function solve(
     return {
       solved: {
         mixture,
+        drink: drink?.ok ? drink.value : undefined,
         properties: propertiesOf(mixture, drink?.ok ? drink.value : undefined),
         beside: mixture.drink ? besideFigures(mixture.drink, bodies) : [],
         cost,

@@ -18,6 +18,7 @@ export async function runCompare(call: Call, io: Io): Promise<Outcome> {
     page: comparisonPage(comparison, only),
     json: comparisonEnvelope(comparison, only),
     problems: [...before.problems, ...after.problems],
+    explained: async () => (await import('./explain-records.ts')).comparisonExplanation(comparison),
   };
 }
 

@@ -10,7 +10,7 @@ import { type Envelope, envelope } from '../output/answer-json.ts';
 import { closingCaution } from '../output/answer-page.ts';
 import type { Block, Page } from '../output/view.ts';
 import type { Problem } from '../problem.ts';
-import { measuredTolerances } from '../reference/aim-tolerances.ts';
+import type { AcidName } from '../reference/solution/acid-constants.ts';
 import { type MeasuredDrink, measuredJson, slipSentences } from './drink-measured.ts';
 
 export interface Corrected {
@@ -36,10 +36,12 @@ export interface Corrected {
   /** Divisions of the balances, g. */
   readonly divisions: readonly number[];
   readonly refusal: string | undefined;
+  /** Of the stage, by name. */
+  readonly acids: readonly AcidName[];
 }
 
-export function correctPage(corrected: Corrected, isExplained: boolean): Page {
-  const { made, stage, massGrams, isWithin, refusal, full, explained } = corrected;
+export function correctPage(corrected: Corrected): Page {
+  const { made, stage, massGrams, isWithin, refusal, explained } = corrected;
   return [
     { kind: 'heading', text: `${made}, ${stage}: ${massWords(massGrams)} in the tank` },
     readingsTable(corrected),
@@ -62,7 +64,6 @@ export function correctPage(corrected: Corrected, isExplained: boolean): Page {
         ]
       : mendBlocks(corrected)),
     ...(refusal === undefined ? [] : [{ kind: 'text', text: refusal, tone: 'warn' } as const]),
-    ...(isExplained ? explainBlocks(full) : []),
     { kind: 'text', text: closingCaution, tone: 'faint' },
   ];
 }
@@ -156,23 +157,6 @@ function additionsTable(additions: readonly Addition[], divisions: readonly numb
 function massOn(grams: number, divisions: readonly number[]): string {
   const fitting = divisions.toSorted((one, other) => other - one).find((one) => grams >= 100 * one);
   return asShown(grams, fitting ?? Math.min(0.01, ...divisions));
-}
-
-function explainBlocks(full: Mend): Page {
-  return [
-    { kind: 'heading', text: 'Working' },
-    {
-      kind: 'lines',
-      lines: [
-        '  sugar, acid and water are moved until the tank shows what was read, the salt where',
-        '  a pH is left over that they do not explain; the rest is taken as it was weighed',
-        '  k = largest of present / planned;  add = k x planned - present',
-        `  afterwards over now: ${trimmedNumber(full.growth, 6)}`,
-        `  allowed for a reading: ${measuredTolerances.brix.words}; ${measuredTolerances.acid.words}`,
-        '  source: conservation of mass; tolerances: common practice, no source',
-      ],
-    },
-  ];
 }
 
 const leaf = (value: number | null | undefined, unit: string) => ({ value: value ?? null, unit });

@@ -19,6 +19,9 @@ import type { Io } from '../io.ts';
 import { drinkConditions } from '../ledger/drink-conditions.ts';
 import { fail } from '../problem.ts';
 import { measuredTolerances } from '../reference/aim-tolerances.ts';
+import { lookUp } from '../reference/look-up.ts';
+import { type AcidName, acidSystems } from '../reference/solution/acid-constants.ts';
+import { acidSubstanceByName } from '../reference/solution/acid-systems.ts';
 import { someOption } from './batch-options.ts';
 import { withArithmetic } from './calculate.ts';
 import { type Call, type Outcome, optionValue } from './command.ts';
@@ -40,8 +43,9 @@ export async function runCorrect(call: Call, io: Io): Promise<Outcome> {
   const corrected = await withArithmetic(() => correctedTank(call, { here, made, mixture, planned }));
   return {
     exitCode: corrected.refusal === undefined ? 0 : 1,
-    page: correctPage(corrected, call.flags.has('explain')),
+    page: correctPage(corrected),
     json: correctEnvelope(corrected, warnings),
+    explained: async () => (await import('./explain-correct.ts')).correctExplanation(corrected),
     problems: warnings,
   };
 }
@@ -97,6 +101,7 @@ function correctedTank(call: Call, { here, made, mixture, planned }: Situation):
     thinned: drift(aimed, short.items),
     explained: comparedTank({ stage: real, mixture, readings: readingsOf(read), conditions }),
     refusal: refusalOf(call, here, { mend: full, stage }),
+    acids: acidsIn(stage),
   };
 }
 
@@ -113,6 +118,15 @@ function presentIn(read: Measured, tank: Omit<MeasuringInput, 'measured'>): read
     ? found
     : answered(measuredTank({ ...tank, measured: read }));
 }
+
+const acidsIn = ({ substances }: ResolvedStage): readonly AcidName[] => [
+  ...new Set(
+    substances.flatMap(({ name }) => {
+      const acids = lookUp(acidSubstanceByName, name)?.acids ?? {};
+      return Object.keys(acids).filter((acid): acid is AcidName => Object.hasOwn(acidSystems, acid));
+    }),
+  ),
+];
 
 /** What was filed with the batch. */
 function filedReadings({ card }: OpenedMade, stage: ResolvedStage): Measured {

@@ -21,6 +21,7 @@ export const runCost = atRevision(async (call, io, here) => {
       problems: [...report.warnings, ...unpriced],
     }),
     problems: [...report.warnings, ...unpriced],
+    explained: async () => (await import('./explain-bench.ts')).costExplanation(report.cost),
   };
 });
 

@@ -5,6 +5,7 @@ import { plainBracket } from '../calc/ladder/beaker.ts';
 import { parseAmount } from '../calc/parse-amount.ts';
 import { parseRungNumber, parseRungRatio } from '../calc/rungs/read-rungs.ts';
 import type { Io } from '../io.ts';
+import type { SeriesRungs } from '../ledger/rungs.ts';
 import { setDecision } from '../ledger/series-edit.ts';
 import { writtenTime } from '../ledger/typed-time.ts';
 import { isOilPerEmulsifier, readVaried } from '../ledger/varied.ts';
@@ -14,7 +15,7 @@ import { normaliseName } from '../reference/name.ts';
 import { type Call, type Outcome, optionValue } from './command.ts';
 import { orFail } from './ladder-options.ts';
 import { changedLines, landHere, textNow } from './land-text.ts';
-import { type Here, openHere } from './open-ledger.ts';
+import { openHere } from './open-ledger.ts';
 import { type OpenedSeries, openRungs, openSeriesNamed } from './series-open.ts';
 import { ratioCell } from './series-words.ts';
 
@@ -40,7 +41,8 @@ export async function runDecide(call: Call, io: Io): Promise<Outcome> {
   };
   if (isDry) await make();
   else await landHere(here.root, call, io, make);
-  const cautions = value === undefined ? [] : await beyondHeld(here, opened, value);
+  const rungs = value === undefined ? undefined : await openRungs(here, opened.card);
+  const cautions = value === undefined || !rungs ? [] : beyondHeld(rungs, opened, value);
   return {
     exitCode: 0,
     page: [
@@ -65,6 +67,13 @@ export async function runDecide(call: Call, io: Io): Promise<Outcome> {
       })),
     }),
     notes: [`${isDry ? 'would write' : 'wrote'} ${file}`],
+    explained: async () =>
+      (await import('./explain-ladder.ts')).decideExplanation({
+        here,
+        value,
+        rungs: rungs ?? (await openRungs(here, opened.card)),
+        most: rungs && mostHeld(rungs),
+      }),
   };
 }
 
@@ -87,17 +96,21 @@ async function ratioTyped(text: string, { card }: OpenedSeries): Promise<number 
 }
 
 /** Where more oil was decided on than was seen to hold. */
-async function beyondHeld(here: Here, { card }: OpenedSeries, value: number): Promise<readonly string[]> {
+function beyondHeld(rungs: SeriesRungs, { card }: OpenedSeries, value: number): readonly string[] {
   const [varied] = readVaried(card.varies);
   if (!isOilPerEmulsifier(varied)) return [];
-  const { beakers } = await openRungs(here, card);
-  const held = beakers.filter(({ outcome }) => outcome === 'held').map(({ ratio }) => ratio);
-  const most = plainBracket(beakers).lastHeld ?? (held.length > 0 ? Math.max(...held) : undefined);
+  const most = mostHeld(rungs);
   if (most === undefined) return [`no beaker of this series has held yet`];
   if (value <= most * seenWithin) return [];
   return [
     `${ratioCell(value)} is more oil than was seen to hold: the highest before one failed is ${ratioCell(most)}`,
   ];
+}
+
+/** The most oil that held before a beaker failed. */
+function mostHeld({ beakers }: SeriesRungs): number | undefined {
+  const held = beakers.filter(({ outcome }) => outcome === 'held').map(({ ratio }) => ratio);
+  return plainBracket(beakers).lastHeld ?? (held.length > 0 ? Math.max(...held) : undefined);
 }
 
 /** 0.333 was weighed where 1:3 is decided on. */

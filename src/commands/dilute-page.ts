@@ -1,6 +1,6 @@
 /** A chain of dilutions as a page and as JSON. */
 
-import type { Caution, Citation } from '../calc/answer.ts';
+import type { Caution, Citation, WorkingLine } from '../calc/answer.ts';
 import type { Chain, ChainBench, ChainStep } from '../calc/dilution/chain.ts';
 import type { DropCount } from '../calc/dilution/drop-count.ts';
 import { minimumWeight } from '../calc/dilution/minimum-weight.ts';
@@ -14,6 +14,7 @@ import type { Block, Page } from '../output/view.ts';
 import { dropperError } from '../reference/drops.ts';
 import { sources as bibliography } from '../reference/sources.ts';
 import { minimumWeightRule } from '../reference/weighing.ts';
+import type { Explanation } from './command.ts';
 import { sourceWords } from './worded-sources.ts';
 
 export interface Diluted {
@@ -37,7 +38,7 @@ export interface Diluted {
 /** More drops than this nobody counts. Common practice, no source. */
 const mostDropsCounted = 60;
 
-export function dilutePage(diluted: Diluted, isExplained: boolean): Page {
+export function dilutePage(diluted: Diluted): Page {
   const { chain, objections, leftAside, remarks, cautions } = diluted;
   return [
     { kind: 'heading', text: headingOf(diluted) },
@@ -52,7 +53,6 @@ export function dilutePage(diluted: Diluted, isExplained: boolean): Page {
     },
     ...notesBlock('!', objections, 'warn'),
     ...notesBlock('-', [...remarks, ...leftAside], 'plain'),
-    ...(isExplained ? explainBlocks(diluted) : []),
     ...(diluted.isChecked || chain.steps.length < 2 ? [] : [nextBlock(diluted)]),
     ...cautionBlocks(cautions),
   ];
@@ -161,37 +161,31 @@ function nextBlock({ of, chain, solvent }: Diluted): Block {
   };
 }
 
-function explainBlocks({ chain, bench, drops }: Diluted): Page {
-  const lines = chain.steps.flatMap((step, at) => {
+export function diluteExplanation({ chain, bench, drops }: Diluted): Explanation {
+  const steps = chain.steps.map((step, at): WorkingLine => {
     const before = at === 0 ? chain.source.strength : (chain.steps[at - 1]?.strength ?? 1);
     const total = step.takeMassGrams + step.solventMassGrams;
-    return [
-      `  ${partsWords(before)} x ${trimmedNumber(step.takeMassGrams)} g / ${trimmedNumber(total)} g = ${partsWords(step.strength)}`,
-    ];
+    return {
+      equation: `step ${at + 1}: strength = strength of what is taken x taken / all of it`,
+      numbers: `${partsWords(before)} x ${trimmedNumber(step.takeMassGrams)} g / ${trimmedNumber(total)} g = ${partsWords(step.strength)}`,
+    };
   });
-  return [
-    { kind: 'heading', text: 'Working' },
-    { kind: 'lines', lines: ['  strength = strength of what is taken x taken / all of it', ...lines] },
-    {
-      kind: 'lines',
-      lines: [
-        '  u(w)/w = root of the sum over the steps of',
-        '           (added/all)^2 x ((u(taken)/taken)^2 + (u(added)/added)^2)',
-        `           u of a weighing = 0.41 of a division; here ${percent(chain.relativeUncertainty)} in all`,
-        '  the purity of what it starts from is not in it',
-      ],
-    },
-    { kind: 'heading', text: 'What the balances weigh' },
-    { kind: 'lines', lines: bench.scales.map((scale) => scaleWords(scale.divisionGrams, bench)) },
-    { kind: 'heading', text: 'Sources' },
-    {
-      kind: 'notes',
-      mark: ' -',
-      notes: citations(drops).map(
-        (one) => `${one.for}: ${one.source}${one.fromMemory ? ' (from memory)' : ''}`,
-      ),
-    },
-  ];
+  return {
+    working: [
+      ...steps,
+      {
+        equation:
+          'u(w)/w = root of the sum over the steps of (added/all)^2 x ((u(taken)/taken)^2 + (u(added)/added)^2)',
+        numbers: `u of a weighing = 0.41 of a division: ${percent(chain.relativeUncertainty)} in all; the purity of what it starts from is not in it`,
+      },
+    ],
+    more: [
+      { kind: 'heading', text: 'What the balances weigh' },
+      { kind: 'lines', lines: bench.scales.map((scale) => scaleWords(scale.divisionGrams, bench)) },
+    ],
+    sources: citations(drops),
+    restsOn: ['dilute'],
+  };
 }
 
 function scaleWords(divisionGrams: number, bench: ChainBench): string {

@@ -13,7 +13,7 @@ import { neededOption, someOption } from './batch-options.ts';
 import { withArithmetic } from './calculate.ts';
 import { type Call, type Outcome, optionValue } from './command.ts';
 import { benchFor, dropperFor } from './dilute-bench.ts';
-import { type Diluted, diluteEnvelope, dilutePage } from './dilute-page.ts';
+import { type Diluted, diluteEnvelope, diluteExplanation, dilutePage } from './dilute-page.ts';
 import { type Compound, compoundNamed, type DiluteShelf, openShelf, sourcesFor } from './dilute-shelf.ts';
 import { sourceWords } from './worded-sources.ts';
 
@@ -25,8 +25,9 @@ export async function runDilute(call: Call, io: Io): Promise<Outcome> {
   const isOff = diluted.objections.length > 0;
   return {
     exitCode: isOff ? 1 : 0,
-    page: dilutePage(diluted, call.flags.has('explain')),
+    page: dilutePage(diluted),
     json: diluteEnvelope(diluted),
+    explained: () => diluteExplanation(diluted),
   };
 }
 

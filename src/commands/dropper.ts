@@ -11,7 +11,7 @@ import { fail, ProblemError } from '../problem.ts';
 import { usualDrop } from '../reference/drops.ts';
 import { quantityOption } from './batch-options.ts';
 import { withArithmetic } from './calculate.ts';
-import { type Call, type Outcome, optionValue } from './command.ts';
+import { type Call, type Explanation, type Outcome, optionValue } from './command.ts';
 import { changedLines, landHere, textNow } from './land-text.ts';
 import { openIngredients } from './ledger-book.ts';
 import { openHere } from './open-ledger.ts';
@@ -25,7 +25,7 @@ export async function runDropper(call: Call, io: Io): Promise<Outcome> {
   return {
     exitCode: 0,
     page: [
-      ...massPage(mass, call),
+      ...massPage(mass),
       ...(questions.length > 0
         ? [{ kind: 'notes', mark: '!', notes: questions, tone: 'warn' } as const]
         : []),
@@ -46,6 +46,38 @@ export async function runDropper(call: Call, io: Io): Promise<Outcome> {
       cautions: questions.map((text) => ({ code: 'slip-drop', text, source: usualDrop.source })),
     }),
     notes: recorded.notes,
+    explained: () => dropExplanation(mass),
+  };
+}
+
+function dropExplanation({
+  dropGrams,
+  spreadGrams,
+  interval,
+  drops,
+  weighings,
+  student,
+}: DropMass): Explanation {
+  const mean = {
+    equation: 'drop = all grams / all drops',
+    numbers: `${trimmedNumber(dropGrams * drops, 5)} g / ${drops} = ${trimmedNumber(dropGrams, 5)} g`,
+  };
+  if (student === undefined || spreadGrams === undefined || !interval)
+    return { working: [mean], sources: [], restsOn: ['dropper'] };
+  return {
+    working: [
+      mean,
+      {
+        equation: 'spread^2 = sum of n (m/n - drop)^2 / (weighings - 1)',
+        numbers: `over ${weighings} weighings: spread ${trimmedNumber(spreadGrams, 4)} g`,
+      },
+      {
+        equation: 'interval = drop +- t x spread / root of all drops',
+        numbers: `t ${trimmedNumber(student, 4)}, freedom ${weighings - 1}, root of ${drops}: ${trimmedNumber(interval[0], 4)} to ${trimmedNumber(interval[1], 4)} g`,
+      },
+    ],
+    sources: [{ for: 'interval of a mean', source: 'jcgm-100#4.2.3 and G.3.2', fromMemory: false }],
+    restsOn: ['dropper'],
   };
 }
 
@@ -70,8 +102,8 @@ function weighingsOf(call: Call) {
 
 const grams = (value: number): string => `${numberText(value, 3)} g`;
 
-function massPage(mass: DropMass, call: Call): Page {
-  const { dropGrams, spreadGrams, interval, drops, weighings, student } = mass;
+function massPage(mass: DropMass): Page {
+  const { dropGrams, spreadGrams, interval, drops, weighings } = mass;
   const rows: (readonly [string, string])[] = [['a drop', grams(dropGrams)]];
   if (spreadGrams !== undefined && interval) {
     rows.push([
@@ -81,7 +113,6 @@ function massPage(mass: DropMass, call: Call): Page {
     rows.push(['95 % interval of its mass', `${grams(interval[0])} to ${grams(interval[1])}`]);
   }
   rows.push(['from', `${drops} drops in ${weighings} weighing${weighings === 1 ? '' : 's'}`]);
-  const explained = call.flags.has('explain') && student !== undefined;
   return [
     {
       kind: 'table',
@@ -96,19 +127,6 @@ function massPage(mass: DropMass, call: Call): Page {
           {
             kind: 'text',
             text: 'One weighing says nothing of the spread: weigh 20 drops three times or more.',
-          } as const,
-        ]
-      : []),
-    ...(explained
-      ? [
-          {
-            kind: 'lines',
-            lines: [
-              'drop = all grams / all drops',
-              'spread^2 = sum of n (m/n - drop)^2 / (weighings - 1)',
-              `interval = drop +- t x spread / root of ${drops}; t = ${trimmedNumber(student ?? 0, 4)}, ${weighings - 1} degrees of freedom`,
-              'Student 1908; JCGM 100:2008, 4.2.3 and G.3.2',
-            ],
           } as const,
         ]
       : []),

@@ -1,6 +1,6 @@
 /** The words of `due`. */
 
-import { type CommandSpec, jsonOption } from './command.ts';
+import { type CommandSpec, explainOption, jsonOption } from './command.ts';
 
 export const dueCommands: readonly CommandSpec[] = [
   {
@@ -19,6 +19,7 @@ export const dueCommands: readonly CommandSpec[] = [
         help: 'write the schedule as iCalendar, up to --days or all of it',
       },
       { name: 'replace', help: 'write over a file that is not one of ours' },
+      explainOption,
       jsonOption,
     ],
     examples: [

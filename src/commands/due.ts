@@ -59,6 +59,11 @@ export async function runDue(call: Call, io: Io): Promise<Outcome> {
       },
     }),
     notes: [...notes, ...errorNotes(errors)],
+    explained: async () =>
+      (await import('./explain-bench.ts')).dueExplanation(
+        [...due, ...(shown.length > 0 ? shown : coming.slice(0, 1))],
+        here.settings.zone,
+      ),
   };
 }
 

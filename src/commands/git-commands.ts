@@ -1,6 +1,6 @@
 /** The words of the commands that look back through git. */
 
-import { type CommandSpec, jsonOption } from './command.ts';
+import { type CommandSpec, explainOption, jsonOption } from './command.ts';
 
 export const gitCommands: readonly CommandSpec[] = [
   {
@@ -19,6 +19,7 @@ export const gitCommands: readonly CommandSpec[] = [
         placeholder: 'PART',
         help: 'formula, observations or results',
       },
+      explainOption,
       jsonOption,
     ],
     examples: [
@@ -48,6 +49,7 @@ export const gitCommands: readonly CommandSpec[] = [
         help: 'ph, acid, brix, oil, hlb, density and the like, with commas between',
         many: true,
       },
+      explainOption,
       jsonOption,
     ],
     examples: [

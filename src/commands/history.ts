@@ -32,6 +32,8 @@ export async function runHistory(call: Call, io: Io): Promise<Outcome> {
     }),
     problems: side.problems,
     notes: await shallowNote(here.root, history),
+    explained: async () =>
+      (await import('./explain-records.ts')).historyExplanation(history.entries, figures),
   };
 }
 

@@ -1,6 +1,6 @@
 /** The words of ladders: planned, looked at, carried on, decided. */
 
-import { type CommandSpec, jsonOption, type OptionSpec } from './command.ts';
+import { type CommandSpec, explainOption, jsonOption, type OptionSpec } from './command.ts';
 
 const writeOption: OptionSpec = {
   name: 'write',
@@ -50,6 +50,7 @@ export const ladderCommands: readonly CommandSpec[] = [
       { name: 'question', placeholder: 'TEXT', help: 'the question that the series asks' },
       { name: 'judge', placeholder: 'SAMPLE', help: 'the sample that decides; the first if left out' },
       writeOption,
+      explainOption,
       jsonOption,
     ],
     examples: [
@@ -78,6 +79,7 @@ export const ladderCommands: readonly CommandSpec[] = [
         isAmount: true,
       },
       writeOption,
+      explainOption,
       jsonOption,
     ],
     examples: [
@@ -109,6 +111,7 @@ export const ladderCommands: readonly CommandSpec[] = [
         help: 'replace the decision that stands there; the old one stays as a comment above it',
       },
       { name: 'dry-run', help: 'show what would be written and write nothing' },
+      explainOption,
       jsonOption,
     ],
     examples: [

@@ -76,6 +76,8 @@ export async function runLadder(call: Call, io: Io): Promise<Outcome> {
     }),
     problems: start.warnings,
     notes,
+    explained: async () =>
+      (await import('./explain-ladder.ts')).ladderExplanation({ varied, variation, beakers, why: rungs.why }),
   };
 }
 

@@ -47,7 +47,13 @@ export async function runNext(call: Call, io: Io): Promise<Outcome> {
   const all = [...rungs.problems, ...problems];
   const json = (more: Readonly<Record<string, unknown>>) =>
     envelope({ schema: 'next@1', given, found: { ...found, ...more }, problems: [...all, ...notes] });
-  if (!plan) return { exitCode, page: head, json: json({ written: false }), problems: all };
+  const explained = async () =>
+    (await import('./explain-ladder.ts')).nextExplanation({
+      ...asked,
+      next,
+      planned: plan && { varied: plan.varied, variation: plan.variation, beakers: plan.ladder.beakers },
+    });
+  if (!plan) return { exitCode, page: head, json: json({ written: false }), problems: all, explained };
   const { ladder, variation, varied, facts, cautions } = plan;
   const pageOf = (files: Parameters<typeof weighOutPage>[0]['files']): Page => [
     ...head,
@@ -61,6 +67,7 @@ export async function runNext(call: Call, io: Io): Promise<Outcome> {
     json: json({ written: done.isWritten, trials }),
     problems: all,
     notes: done.notes,
+    explained,
   };
 }
 

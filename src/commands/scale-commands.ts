@@ -116,7 +116,7 @@ export const scaleCommands: readonly CommandSpec[] = [
       'From the prices in ingredients.yaml, in whatever currency they are; nothing is converted. What has no price is listed. Without --to, the design as it is written.',
     group: 'Batches',
     words: [designThen],
-    options: [...sizeOptions, jsonOption],
+    options: [...sizeOptions, explainOption, jsonOption],
     examples: [
       { line: 'cost "orange cardamom"', says: 'as written' },
       { line: 'cost "orange cardamom" --to "500 x 330 mL" --loss 3 %', says: 'with what stays behind' },

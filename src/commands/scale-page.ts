@@ -15,7 +15,6 @@ import {
   gramsText,
   itemNotes,
   madeFor,
-  percent,
   ratioWords,
   remarksOf,
   signedPercent,
@@ -31,7 +30,7 @@ import { stepText } from './show-stages.ts';
 
 const column = (head: string, align: Column['align']): Column => ({ head, align });
 
-export function scalePage(report: BatchReport, batch: string, explain: boolean): Page {
+export function scalePage(report: BatchReport, batch: string): Page {
   const { plan, cautions } = report;
   const sentences = [deviationWords(plan), ratioWords(plan)].filter((one) => one !== undefined);
   return [
@@ -56,7 +55,6 @@ export function scalePage(report: BatchReport, batch: string, explain: boolean):
     ...checkBlocks(report),
     { kind: 'heading', text: 'Cost' },
     ...notes(' ', costWords(report)),
-    ...(explain ? explainBlocks(report) : []),
     ...cautionBlocks(cautions),
   ];
 }
@@ -143,43 +141,6 @@ function checkBlocks({ checks }: BatchReport): Page {
         column('reckoned', 'left'),
       ],
       rows: checks.map((one) => [one.of, one.what, one.aim, one.reckoned]),
-    },
-  ];
-}
-
-/** The rule that pharmacies weigh by: at most 0.10 %, so no less than 2000 s, and s no less than 0.41 d. */
-const pharmacyDivisions = 820;
-
-function explainBlocks({ plan, here, request }: BatchReport): Page {
-  const finest = plan.stages.flatMap(({ items, scaled }) =>
-    items
-      .filter(({ portionGrams, divisionGrams }) => portionGrams < pharmacyDivisions * divisionGrams)
-      .map(
-        (item) =>
-          `${item.name} in ${scaled.stage.name}: ${gramsText(item.portionGrams, item.divisionGrams)} reads to ${percent(item.choice.relativeError)}; 0.10 % would need ${trimmedNumber(pharmacyDivisions * item.divisionGrams, 3)} g on this balance`,
-      ),
-  );
-  return [
-    { kind: 'heading', text: 'Working' },
-    {
-      kind: 'notes',
-      mark: ' ',
-      notes: [
-        `made = needed / (1 - loss), loss ${percent(request.loss, 4)}; needed of a stage = what the stages after it take`,
-        `an item = its share of the stage x what is made of it; the stage as written times ${plan.exact.map(({ stage, factor }) => `${trimmedNumber(factor, 6)} (${stage.name})`).join(', ')}`,
-        `reading error = d/2 over the mass, accepted ${here.bench.weighing.written} (the bench); what makes up gets what the others were rounded by`,
-        ...finest,
-      ],
-    },
-    { kind: 'heading', text: 'Sources' },
-    {
-      kind: 'notes',
-      mark: ' -',
-      notes: [
-        'smallest net weight: United States Pharmacopeia, general chapter 41, Balances: 2 s over the smallest net weight at most 0.10 %, s no less than 0.41 of a division; so 820 divisions at best. shown beside the figure of the bench, not asked for',
-        'reading error of half a division, a pilot beyond ten times: common practice, no source',
-        'carbonation: Weiss 1974; Carroll, Slupsky and Mather 1991',
-      ],
     },
   ];
 }

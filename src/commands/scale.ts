@@ -38,8 +38,9 @@ export const runScale = atRevision(async (call, io, here) => {
   ];
   return {
     exitCode: 0,
-    page: scalePage(report, batch, call.flags.has('explain')),
+    page: scalePage(report, batch),
     json: scaleEnvelope(report, batch),
+    explained: async () => (await import('./explain-scale.ts')).scaleExplanation(report),
     problems: report.warnings,
     notes,
   };

@@ -16,6 +16,7 @@ import { decisionBlocks } from './series-decision.ts';
 import { edgeBlocks, restsOn } from './series-edge.ts';
 import { seriesBreak } from './series-estimate.ts';
 import { explainSources, seriesExplanation } from './series-explain.ts';
+import type { Foam } from './series-foam.ts';
 import { seriesFound } from './series-json.ts';
 import { listSeries } from './series-list.ts';
 import { countRungs, type SeriesCounts, seriesNotes } from './series-notes.ts';
@@ -52,7 +53,8 @@ async function readFoam(call: Call, io: Io, here: Here, series: SeriesRungs): Pr
   const { wantedHead } = await import('./series-foam-wanted.ts');
   const of = { series, bench, wanted: await wantedHead(here, io, { head, series: series.series }) };
   const hasHeads = notedHeads(series).length > 0;
-  return { page: foamBlocks(of), json: foamJson(of), cautions: foamOf(of).cautions, hasHeads };
+  const found = foamOf(of);
+  return { page: foamBlocks(of), json: foamJson(of), cautions: found.cautions, hasHeads, found };
 }
 
 interface ShownFoam {
@@ -60,6 +62,7 @@ interface ShownFoam {
   readonly json: Readonly<Record<string, unknown>>;
   readonly cautions: readonly Caution[];
   readonly hasHeads: boolean;
+  readonly found: Foam;
 }
 
 export interface ReadSeries {
@@ -117,7 +120,10 @@ function outcomeOfSeries(shown: Shown): Outcome {
       problems: [...series.problems, ...notes, ...(compared?.problems ?? [])],
     }),
     problems: [...series.problems, ...(compared?.other.series.problems ?? [])],
-    explained: () => seriesExplanation(series, estimate),
+    explained: async () => {
+      const edge = seriesExplanation(series, estimate);
+      return foam ? (await import('./explain-foam.ts')).foamExplanation(series, foam.found, edge) : edge;
+    },
   };
 }
 

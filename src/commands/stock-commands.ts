@@ -116,6 +116,7 @@ export const stockCommands: readonly CommandSpec[] = [
       { name: 'made', placeholder: 'DAY', help: 'with new: such as 2026-03-09; today if left out' },
       { name: 'note', placeholder: 'TEXT', help: 'with new: anything else' },
       dryRunOption,
+      explainOption,
       jsonOption,
     ],
     examples: [

@@ -62,6 +62,15 @@ async function listStocks(io: Io): Promise<Outcome> {
       found: { stocks: listed.map((one) => stockJson(one, here.settings.zone)) },
       cautions,
     }),
+    explained: async () =>
+      (await import('./explain-bench.ts')).stocksExplanation(
+        listed.map(({ stock: { card }, ageDays, usedGrams }) => ({
+          name: card.name,
+          madeOn: card.made?.written.slice(0, 10),
+          ageDays,
+          usedGrams,
+        })),
+      ),
   };
 }
 

@@ -2,12 +2,17 @@
 
 import type { Caution } from '../calc/answer.ts';
 import type { BookEntry } from '../calc/book.ts';
+import type { FinishedDrink } from '../calc/drink/finished-drink.ts';
+import { drinkCitations, drinkWorking } from '../calc/drink/working-lines.ts';
 import { trimmedNumber } from '../calc/number-text.ts';
 import type { SwapFactor } from '../calc/swap.ts';
+import { startWorking } from '../calc/working.ts';
 import { type Envelope, envelope } from '../output/answer-json.ts';
 import { cautionBlocks } from '../output/answer-page.ts';
 import type { Page } from '../output/view.ts';
-import type { Problem } from '../problem.ts';
+import type { Parsed, Problem } from '../problem.ts';
+import type { FigureName } from '../reference/ingredient.ts';
+import type { Explanation } from './command.ts';
 import { designWords, type OpenedDesign } from './open-formula.ts';
 import type { SwapFigure } from './swap-figures.ts';
 import type { SwappedItem } from './swap-items.ts';
@@ -24,7 +29,7 @@ export interface SwapReport {
   readonly warnings: readonly Problem[];
 }
 
-export function swapPage(report: SwapReport, explain: boolean): Page {
+export function swapPage(report: SwapReport): Page {
   const { design, out, into, factor, items, cautions } = report;
   const rows = report.before.flatMap((figure, at) => {
     const after = report.after[at];
@@ -77,14 +82,39 @@ export function swapPage(report: SwapReport, explain: boolean): Page {
           },
         ] as const)
       : []),
-    ...(explain
-      ? ([
-          { kind: 'heading', text: 'Working' },
-          { kind: 'lines', lines: [`  ${factor.working.equation}`, `      ${factor.working.numbers}`] },
-        ] as const)
-      : []),
     ...cautionBlocks(cautions),
   ];
+}
+
+/** Figures of an ingredient on which each way of being equal rests. */
+const restingOn: Readonly<Record<SwapFactor['equal'], readonly FigureName[]>> = {
+  mass: [],
+  moles: ['molar mass'],
+  acidity: ['molar mass', 'acid equivalents'],
+  flavour: [],
+};
+
+export function swapExplanation(
+  { out, into, factor, items }: SwapReport,
+  drink: Parsed<FinishedDrink>,
+): Explanation {
+  const { working, record } = startWorking();
+  for (const entry of [out, into]) {
+    for (const name of restingOn[factor.equal]) working.figure(entry, name);
+    if (factor.equal === 'flavour') working.cite(`fold of ${entry.name}`, 'given with the ingredient');
+  }
+  return {
+    working: [
+      factor.working,
+      ...items.map(({ stage, before, after }) => ({
+        equation: `${before.name} in ${stage}: new amount = old amount x ${trimmedNumber(factor.factor, 6)}`,
+        numbers: `${before.amount.written} -> ${after.amount.written}`,
+      })),
+      ...(drink.ok ? drinkWorking(drink.value) : []),
+    ],
+    sources: [...record.citations, ...(drink.ok ? drinkCitations(drink.value) : [])],
+    restsOn: ['swap', ...(drink.ok ? ['drink'] : [])],
+  };
 }
 
 const leaf = (value: number | undefined, unit: string): object => ({ value: value ?? null, unit });

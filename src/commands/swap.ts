@@ -28,7 +28,7 @@ import {
 import { type Here, openHere } from './open-ledger.ts';
 import { swapFigures } from './swap-figures.ts';
 import { type SwappedItem, swappedItems } from './swap-items.ts';
-import { swapEnvelope, swapPage } from './swap-page.ts';
+import { swapEnvelope, swapExplanation, swapPage } from './swap-page.ts';
 import { sourceWords } from './worded-sources.ts';
 
 export async function runSwap(call: Call, io: Io): Promise<Outcome> {
@@ -67,8 +67,9 @@ export async function runSwap(call: Call, io: Io): Promise<Outcome> {
   const notes = await written({ here, design, call, io, items });
   return {
     exitCode: 0,
-    page: swapPage(report, call.flags.has('explain')),
+    page: swapPage(report),
     json: swapEnvelope(report),
+    explained: () => swapExplanation(report, finishedDrink(after, conditions)),
     problems: resolved.warnings,
     notes,
   };

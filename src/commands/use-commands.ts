@@ -1,6 +1,6 @@
 /** The words of the commands that follow an ingredient through the ledger. */
 
-import { type CommandSpec, jsonOption } from './command.ts';
+import { type CommandSpec, explainOption, jsonOption } from './command.ts';
 
 export const useCommands: readonly CommandSpec[] = [
   {
@@ -10,7 +10,7 @@ export const useCommands: readonly CommandSpec[] = [
       'Lists trials, batches, formulas and own solutions with the amount in each, through all stages and other trials. Own ingredients that are like the named one count as it.',
     group: 'Ledger',
     words: [{ name: 'INGREDIENT', help: 'its name, or a lot', many: true, required: true }],
-    options: [jsonOption],
+    options: [explainOption, jsonOption],
     examples: [
       { line: 'uses "orange oil lot 2231"', says: 'where that drum went' },
       { line: 'uses lot 7', says: 'whatever is of lot 7' },

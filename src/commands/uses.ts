@@ -34,6 +34,7 @@ export async function runUses(call: Call, io: Io): Promise<Outcome> {
       found: { counted: [...wanted.entries], uses: uses.map(useJson) },
     }),
     problems: unreadProblems(ledger),
+    explained: async () => (await import('./explain-bench.ts')).usesExplanation(uses),
   };
 }
 

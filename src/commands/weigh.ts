@@ -52,6 +52,7 @@ export async function runWeigh(call: Call, io: Io): Promise<Outcome> {
       })),
     }),
     notes: [note],
+    explained: async () => (await import('./explain-bench.ts')).weighedExplanation(weighings),
   };
 }
 
@@ -190,6 +191,7 @@ function planOutcome(at: AtBalance): Outcome {
   const totals = readings(at.additions);
   return {
     exitCode: 0,
+    explained: async () => (await import('./explain-bench.ts')).plannedExplanation(at.additions),
     page: [
       ...cautionBlocks(at.cautions),
       {

@@ -1,6 +1,6 @@
 /** The words of the commands at the balance. */
 
-import { type CommandSpec, dryRunOption, jsonOption } from './command.ts';
+import { type CommandSpec, dryRunOption, explainOption, jsonOption } from './command.ts';
 
 export const weighingCommands: readonly CommandSpec[] = [
   {
@@ -22,6 +22,7 @@ export const weighingCommands: readonly CommandSpec[] = [
       { name: 'stage', placeholder: 'STAGE', help: 'begin at this stage, and weigh only it' },
       { name: 'again', help: 'replace what was weighed before' },
       dryRunOption,
+      explainOption,
       jsonOption,
     ],
     examples: [
@@ -45,6 +46,7 @@ export const weighingCommands: readonly CommandSpec[] = [
       { name: 'same', placeholder: 'ratios|batch', help: 'what to keep; the ratios if left out' },
       { name: 'stage', placeholder: 'STAGE', help: 'the stage, where the item stands in several' },
       { name: 'write', help: 'write the weighing and the new plan into the trial' },
+      explainOption,
       jsonOption,
     ],
     examples: [

@@ -1,6 +1,6 @@
 /** The words of `why`. */
 
-import { type CommandSpec, jsonOption } from './command.ts';
+import { type CommandSpec, explainOption, jsonOption } from './command.ts';
 
 export const whyCommands: readonly CommandSpec[] = [
   {
@@ -17,6 +17,7 @@ export const whyCommands: readonly CommandSpec[] = [
         placeholder: 'DAY',
         help: 'the look of this day, such as 4; the one that failed if left out',
       },
+      explainOption,
       jsonOption,
     ],
     examples: [

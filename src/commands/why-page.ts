@@ -1,5 +1,6 @@
 /** `why` as a page and as JSON: what was seen, what is known, what it can mean. */
 
+import type { Citation } from '../calc/answer.ts';
 import { type Cause, type Known, likelihood, orLarge, spanWords } from '../calc/causes/facts.ts';
 import { numberText, trimmedNumber } from '../calc/number-text.ts';
 import { envelope } from '../output/answer-json.ts';
@@ -142,9 +143,12 @@ export const whyJson = ({ trial, sample, day, known, causes, rows }: Explained) 
       })),
       haze: hazeJson(rows),
     },
-    sources: causes.map((one) => ({
-      for: causeWords[one.code].title,
-      source: causeWords[one.code].source,
-      fromMemory: causeWords[one.code].source.includes('from memory'),
-    })),
+    sources: causeSources(causes),
   });
+
+export const causeSources = (causes: readonly Cause[]): readonly Citation[] =>
+  causes.map((one) => ({
+    for: causeWords[one.code].title,
+    source: causeWords[one.code].source,
+    fromMemory: causeWords[one.code].source.includes('from memory'),
+  }));

@@ -42,7 +42,13 @@ export async function runWhy(call: Call, io: Io): Promise<Outcome> {
     causes: causesOf(known),
     rows: hazeRows({ card, mixture, bench: here.bench, meter }).filter((row) => row.sample === sample.name),
   };
-  return { exitCode: 0, page: whyPage(explained), json: whyJson(explained), problems: warnings };
+  return {
+    exitCode: 0,
+    page: whyPage(explained),
+    json: whyJson(explained),
+    problems: warnings,
+    explained: async () => (await import('./explain-why.ts')).whyExplanation(explained),
+  };
 }
 
 /** The series of the trial with its control and blank; a series that can't be read tells nothing here. */

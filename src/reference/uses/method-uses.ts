@@ -48,7 +48,6 @@ export const methodShelves: readonly Shelf[] = [
     of: practice,
     range: 'from 2 % to 40 % of scatter are tried',
     by: ['series', 'next', 'decide'],
-    always: ['next', 'decide'],
   },
   {
     what: 'interval on the share that can tell',
