@@ -101,27 +101,58 @@ await writeFile(resolve(out, 'package.json'), '{"type":"commonjs"}\n');
 /** Runs the everyday commands on the example ledger. */
 function runEveryday(...mode) {
   const words = [resolve(root, 'bin/keep-compiled.js'), resolve(root, 'examples/orange-cardamom'), ...mode];
-  const ran = spawnSync(process.execPath, words, { encoding: 'utf8' });
+  const ran = spawnSync(process.execPath, words, {
+    encoding: 'utf8',
+    stdio: ['ignore', 'ignore', 'pipe', 'pipe'],
+  });
   if (ran.status !== 0) throw new Error(`the everyday commands failed: ${ran.stderr}`);
-  return ran.stdout;
+  return ran.output[3];
 }
 
-// Parts that the same everyday commands load go into one pack; those that none of them loads stay on their own.
-const traced = JSON.parse(runEveryday('trace'));
-const byUse = new Map();
-for (const part of parts) {
-  const use = traced.flatMap((names, at) => (names.includes(part.name) ? [at] : [])).join(' ');
-  if (use !== '') byUse.set(use, [...(byUse.get(use) ?? []), part]);
+/** What opening a pack costs a command, as much as taking up so many bytes of text more. */
+const openingBytes = 20_000;
+
+const costOf = ({ users, bytes }) => users.size * (openingBytes + bytes);
+
+const joined = (one, other) => ({
+  users: new Set([...one.users, ...other.users]),
+  bytes: one.bytes + other.bytes,
+  parts: [...one.parts, ...other.parts],
+});
+
+/** The two packs that the everyday commands are best served with as one; undefined where no two are. */
+function bestPair(packs) {
+  let best = { saved: 0 };
+  for (const [at, one] of packs.entries()) {
+    for (const other of packs.slice(at + 1)) {
+      const pack = joined(one, other);
+      const saved = costOf(one) + costOf(other) - costOf(pack);
+      if (saved > best.saved) best = { saved, one, other, pack };
+    }
+  }
+  return best.pack && best;
 }
+
+/** The parts that everyday commands load, in packs: few to open, and little in them that is not used. */
+function packsOf(traced) {
+  const usersOf = (name) => traced.flatMap((names, at) => (names.includes(name) ? [at] : []));
+  let packs = parts
+    .map((part) => ({ users: new Set(usersOf(part.name)), bytes: part.code.length, parts: [part] }))
+    .filter(({ users }) => users.size > 0);
+  for (let pair = bestPair(packs); pair; pair = bestPair(packs)) {
+    const { one, other, pack } = pair;
+    packs = [...packs.filter((each) => each !== one && each !== other), pack];
+  }
+  return packs;
+}
+
 const packOf = {};
-let number = 0;
-for (const together of byUse.values()) {
-  if (together.length === 1) continue;
-  number += 1;
-  const pack = `pack-${number}.cjs`;
-  await writeFile(resolve(out, pack), packText(together));
-  for (const { name } of together) {
-    packOf[name] = pack;
+for (const [at, pack] of packsOf(JSON.parse(runEveryday('trace'))).entries()) {
+  if (pack.parts.length === 1) continue;
+  const file = `pack-${at + 1}.cjs`;
+  await writeFile(resolve(out, file), packText(pack.parts));
+  for (const { name } of pack.parts) {
+    packOf[name] = file;
     await rm(resolve(out, name));
   }
 }

@@ -2,18 +2,19 @@
 
 import { run } from './cli.ts';
 import type { Io } from './io.ts';
+import { openStream } from './streams.ts';
 
 export async function main(): Promise<void> {
-  const { stdout, stderr, stdin } = process;
-  for (const stream of [stdout, stderr]) stream.on('error', quietOnClosedPipe);
+  const [out, err] = [openStream('stdout'), openStream('stderr')];
+  const { columns } = out.isTerminal ? process.stdout : {};
   const io: Io = {
-    out: (text) => void (text !== '' && stdout.write(text)),
-    err: (text) => void (text !== '' && stderr.write(text)),
-    outIsTerminal: stdout.isTTY === true,
-    errIsTerminal: stderr.isTTY === true,
-    canAsk: stdin.isTTY === true && stdout.isTTY === true,
+    out: out.write,
+    err: err.write,
+    outIsTerminal: out.isTerminal,
+    errIsTerminal: err.isTerminal,
+    canAsk: out.isTerminal && process.stdin.isTTY === true,
     ask,
-    columns: stdout.columns && stdout.columns > 20 ? stdout.columns : 80,
+    columns: columns && columns > 20 ? columns : 80,
     environment: process.env,
     workingFolder: process.cwd(),
     program: [process.execPath, process.argv[1] ?? ''],
@@ -21,12 +22,6 @@ export async function main(): Promise<void> {
     random: Math.random,
   };
   process.exitCode = await run(process.argv.slice(2), io);
-}
-
-/** `neckring list | head` ends without a word. */
-function quietOnClosedPipe(error: NodeJS.ErrnoException): void {
-  if (error.code !== 'EPIPE') throw error;
-  process.exit(0);
 }
 
 async function ask(question: string): Promise<string | undefined> {
