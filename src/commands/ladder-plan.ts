@@ -2,7 +2,7 @@
 
 import type { Book } from '../calc/book.ts';
 import type { Kept } from '../calc/rungs/ratio-masses.ts';
-import { shuffled } from '../calc/rungs/shuffled.ts';
+import { shuffled } from '../calc/shuffled.ts';
 import { balanceFor, type Scale } from '../calc/weighing/balance.ts';
 import type { Io } from '../io.ts';
 import type { StageCard, TrialCard } from '../ledger/cards.ts';

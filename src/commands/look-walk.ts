@@ -1,5 +1,6 @@
 /** The daily round on a terminal: every sample that is due, shuffled, and nothing of what is in it. */
 
+import { shuffled } from '../calc/shuffled.ts';
 import type { Io } from '../io.ts';
 import { looks, type SampleCard, type TrialCard } from '../ledger/cards.ts';
 import { openFolder } from '../ledger/folder.ts';
@@ -38,7 +39,7 @@ export async function walkDue(walk: Walk): Promise<Outcome> {
   const waiting = await samplesWaiting(walk);
   const due = shuffled(
     waiting.filter((one) => one.due.isDue),
-    io,
+    io.random,
   );
   if (due.length === 0) return outcome(walk, [], nothingDue(waiting, here));
   io.out(introduction(due.length, io));
@@ -77,19 +78,6 @@ async function samplesWaiting({ call, io, here }: Walk): Promise<readonly Waitin
         .filter(({ sample }) => wanted === undefined || isSameName(sample.name, wanted))
         .map((due) => ({ card, due }));
     });
-}
-
-/** Fisher and Yates: every order is as likely, so that the eye is not led up the ladder. */
-function shuffled<T>(list: readonly T[], io: Io): readonly T[] {
-  const mixed = [...list];
-  for (let last = mixed.length - 1; last > 0; last -= 1) {
-    const pick = Math.floor(io.random() * (last + 1));
-    const [one, other] = [mixed[last], mixed[pick]];
-    if (one === undefined || other === undefined) continue;
-    mixed[last] = other;
-    mixed[pick] = one;
-  }
-  return mixed;
 }
 
 function nothingDue(waiting: readonly Waiting[], here: Here): string {

@@ -1,6 +1,7 @@
 /** Who gets what in which order, and what stands on the glasses. */
 
-import { glassCodes, shuffled } from './codes.ts';
+import { shuffled } from '../shuffled.ts';
+import { glassCodes } from './codes.ts';
 
 export type Drink = 'A' | 'B';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { shuffled } from '../../../src/calc/rungs/shuffled.ts';
 import { equalFactors, equalSteps, firstRungs } from '../../../src/calc/rungs/spaced.ts';
 import { leastMass, readingError } from '../../../src/calc/rungs/weighing-error.ts';
+import { shuffled } from '../../../src/calc/shuffled.ts';
 
 describe('where rungs go', () => {
   it('pinned: the examples in the comments, by hand', () => {

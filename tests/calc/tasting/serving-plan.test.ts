@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { glassCodes, shuffled } from '../../../src/calc/tasting/codes.ts';
+import { shuffled } from '../../../src/calc/shuffled.ts';
+import { glassCodes } from '../../../src/calc/tasting/codes.ts';
 import { mostServings, type Serving, servingPlan } from '../../../src/calc/tasting/serving-plan.ts';
 import { seeded } from '../../support/seeded.ts';
 
