@@ -43,6 +43,7 @@ const families: readonly Family[] = [
     load: async () => (await import('./merge-commands.ts')).mergeCommands,
   },
   { names: ['series'], load: async () => (await import('./series-commands.ts')).seriesCommands },
+  { names: ['sources'], load: async () => (await import('./sources-commands.ts')).sourcesCommands },
 ];
 
 /** A command by its name. Those that are not found in a family are looked for among all. */

@@ -19,6 +19,7 @@ import { reportCommands } from './report-commands.ts';
 import { scaleCommands } from './scale-commands.ts';
 import { seriesCommands } from './series-commands.ts';
 import { sharingCommands } from './sharing-commands.ts';
+import { sourcesCommands } from './sources-commands.ts';
 import { tastingCommands } from './tasting-commands.ts';
 import { useCommands } from './use-commands.ts';
 import { weighingCommands } from './weighing-commands.ts';
@@ -47,4 +48,5 @@ export const commands: readonly CommandSpec[] = [
   ...reportCommands,
   ...labelCommands,
   ingredientCommand,
+  ...sourcesCommands,
 ];

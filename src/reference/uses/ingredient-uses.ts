@@ -31,9 +31,10 @@ function figureUses({ name, figures }: Ingredient): readonly Use[] {
     const [used, ...others] = everyFigure(figure);
     if (!used) return [];
     const what = `${figureName} of ${name}`;
+    const of = { name: figureName, of: name };
     return [
-      useOf(used, what, by),
-      ...others.map((other) => useOf(other, `${what}, another value`, ['ingredient'])),
+      { ...useOf(used, what, by), figure: of },
+      ...others.map((other) => ({ ...useOf(other, `${what}, another value`, ['ingredient']), figure: of })),
     ];
   });
 }

@@ -17,6 +17,8 @@ export interface Shelf {
 /** One figure, or one law, with its source. */
 export interface Use {
   readonly what: string;
+  /** Of a figure of an ingredient: which, and of what. */
+  readonly figure?: { readonly name: string; readonly of: string };
   /** A key of the bibliography, or words. */
   readonly source: string;
   readonly locator?: string;
