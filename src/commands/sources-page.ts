@@ -13,7 +13,7 @@ interface Shown {
 }
 
 export function sourcesPage(shown: Shown): Page {
-  const { works, words, isMemory } = shown;
+  const { works, isMemory } = shown;
   if (works.length === 0) return [{ kind: 'text', text: nothingWords(shown) }];
   return [
     { kind: 'text', text: headWords(shown), tone: 'strong' },
