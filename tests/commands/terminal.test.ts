@@ -269,7 +269,7 @@ describe('the built program', () => {
     if (built.status !== 0) throw new Error(built.stderr);
     bin = join(place, 'bin', 'neckring.js');
     return () => rmSync(place, { recursive: true, force: true });
-  });
+  }, 60_000);
 
   it('ends quietly when the pipe is closed', async () => {
     const trials = Object.fromEntries(
