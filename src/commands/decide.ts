@@ -58,7 +58,7 @@ export async function runDecide(call: Call, io: Io): Promise<Outcome> {
         file,
         date,
         ...(value === undefined ? {} : { ratio: { value, unit: '' } }),
-        written: !isDry,
+        written: !isDry && diff.length > 0,
       },
       cautions: cautions.map((one) => ({
         code: 'not-seen-to-hold',
@@ -66,7 +66,11 @@ export async function runDecide(call: Call, io: Io): Promise<Outcome> {
         source: 'the looks of this series',
       })),
     }),
-    notes: [`${isDry ? 'would write' : 'wrote'} ${file}`],
+    notes: [
+      diff.length === 0
+        ? `${file} says so already; nothing written`
+        : `${isDry ? 'would write' : 'wrote'} ${file}`,
+    ],
     explained: async () =>
       (await import('./explain-ladder.ts')).decideExplanation({
         here,

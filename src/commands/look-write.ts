@@ -7,7 +7,7 @@ import { addObservation } from '../ledger/observations-edit.ts';
 import { trialFiles } from '../ledger/single-trial.ts';
 import { readTime } from '../ledger/times.ts';
 import { isProblemError, type Problem, ProblemError } from '../problem.ts';
-import type { Call } from './command.ts';
+import { type Call, optionValue } from './command.ts';
 import { changedLines, landHere } from './land-text.ts';
 import { type Entries, type Entry, entriesOf, type Manner, type Said } from './look-entry.ts';
 import { sampleText } from './look-sample.ts';
@@ -89,6 +89,9 @@ function contradictions(entries: readonly Entry[]): readonly Problem[] {
   });
 }
 
+/** A round that was cut off is typed again within minutes; a look of the same sample that tells more comes later. */
+const againMilliseconds = 600_000;
+
 interface FileText {
   readonly before: string;
   after: string;
@@ -108,6 +111,7 @@ function addAll({ entries, problems }: Entries, { call, here, manner }: Round) {
       atEpoch: manner.at.epochMilliseconds,
       timeOf: (typed) => timeOf(typed, here),
       firstSample: card.samples[0]?.name ?? '',
+      againMilliseconds: optionValue(call, 'at') === undefined ? againMilliseconds : 0,
       ...(text.after === text.before ? { page: pageOf(document) } : {}),
     });
     if (!added.ok) {

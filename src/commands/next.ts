@@ -13,6 +13,7 @@ import type { Call, Outcome } from './command.ts';
 import { finishLadder } from './ladder-finish.ts';
 import { beakersJson, weighOutPage } from './ladder-page.ts';
 import { bookOf } from './ledger-book.ts';
+import { askedAgain } from './next-again.ts';
 import { countTyped, withinTyped } from './next-options.ts';
 import { type NextPlan, planNext } from './next-plan.ts';
 import { attention, nextPage } from './next-words.ts';
@@ -35,11 +36,15 @@ export async function runNext(call: Call, io: Io): Promise<Outcome> {
   const opened = await openSeriesNamed(here, io, call.words.join(' ').trim());
   const book = await bookOf(here);
   const rungs = await openRungs(here, opened.card, book);
-  const asked: NextAsked = { here, opened, book, rungs, count, within };
-  refuseWithoutEdge(asked);
-  const { plan, next, problems } = await plannedNext(asked, call, io);
+  const now: NextAsked = { here, opened, book, rungs, count, within };
+  refuseWithoutEdge(now);
+  const again = call.flags.has('write')
+    ? await askedAgain(now, (one) => plannedNext(one, call, io), io)
+    : undefined;
+  const asked = again?.asked ?? now;
+  const { plan, next, problems } = again?.planned ?? (await plannedNext(now, call, io));
   const notes = attention(asked);
-  const found = foundJson(next, rungs);
+  const found = foundJson(next, asked.rungs);
   const given = { series: opened.card.name, beakers: count, within: { value: within, unit: '' } };
   const head = nextPage({ ...asked, next, notes });
   const isWrong = notes.length > 0 || rungs.problems.some(({ severity }) => severity === 'error');
@@ -112,7 +117,7 @@ function refuseWithoutEdge({ opened, rungs }: NextAsked): void {
   }
 }
 
-interface Planned {
+export interface Planned {
   readonly plan: NextPlan | undefined;
   readonly next: NextBeakers;
   readonly problems: readonly Problem[];

@@ -4,7 +4,7 @@ import { extname, isAbsolute, relative, resolve, sep } from 'node:path';
 import type { Io } from '../io.ts';
 import { nodeDisk } from '../ledger/disk.ts';
 import { naming } from '../ledger/disk-problem.ts';
-import type { FileChange } from '../ledger/land.ts';
+import type { NewBytes } from '../ledger/land.ts';
 import { nameWords } from '../ledger/new-files.ts';
 import { type PhotoWanted, placeForPhoto } from '../ledger/photo-copy.ts';
 import { type Fault, fail } from '../problem.ts';
@@ -51,7 +51,7 @@ export async function findPhoto({ typed, here, io, trial, sample, at }: PhotoFor
 /** The copy as a change, under the name that is free now; none where it stands there. */
 export async function photoChange(
   photo: Photo,
-): Promise<{ readonly photo: Photo; readonly changes: readonly FileChange[] }> {
+): Promise<{ readonly photo: Photo; readonly changes: readonly NewBytes[] }> {
   if (!photo.copied) return { photo, changes: [] };
   const { path, isThere } = await placeForPhoto(nodeDisk, photo.copied);
   const changes = isThere ? [] : [{ path, before: undefined, after: photo.copied.bytes }];

@@ -81,9 +81,15 @@ async function noSuchSeries(here: Here, typed: string, all: readonly Opened<Seri
 }
 
 /** The rungs of a series. What is wrong in a trial's file is among the problems, not thrown. */
-export async function openRungs(here: Here, series: SeriesCard, opened?: Book): Promise<SeriesRungs> {
+export async function openRungs(
+  here: Here,
+  series: SeriesCard,
+  opened?: Book,
+  counts: (trial: number) => boolean = () => true,
+): Promise<SeriesRungs> {
   const beside = [series.control, series.blank].filter((one) => one !== undefined);
-  const members = await openMembers(here, series.name, beside);
+  const all = await openMembers(here, series.name, beside);
+  const members = all.filter(({ card }) => !card || counts(card.number));
   const book = opened ?? (await bookOf(here));
   const trials = new Map<number, TrialCard>();
   for (const { card } of members) if (card) trials.set(card.number, card);

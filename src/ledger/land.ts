@@ -22,8 +22,14 @@ export interface FileChange {
   readonly path: string;
   /** The text that the change was made from; undefined: there must be no such file. */
   readonly before: string | undefined;
-  /** A picture comes as its bytes. */
-  readonly after: string | Uint8Array;
+  readonly after: string;
+}
+
+/** A new file that is no text, such as a picture. */
+export interface NewBytes {
+  readonly path: string;
+  readonly before: undefined;
+  readonly after: Uint8Array;
 }
 
 /** Takes a file away; after everything else has been put in its place. */
@@ -40,14 +46,14 @@ export interface FolderSeen {
   readonly names: readonly string[];
 }
 
-export type Change = FileChange | FileRemoval | FolderSeen;
+export type Change = FileChange | NewBytes | FileRemoval | FolderSeen;
 
 export type Landing =
   | { readonly state: 'landed'; readonly written: readonly string[] }
   /** These are no longer as they were when the changes were made: read again and make them anew. */
   | { readonly state: 'changed'; readonly paths: readonly string[] };
 
-const isFileChange = (change: Change): change is FileChange | FileRemoval => 'path' in change;
+const isFileChange = (change: Change): change is Exclude<Change, FolderSeen> => 'path' in change;
 
 /** The `.yaml` files of a folder, as `FolderSeen` wants them. */
 export async function seeFolder(disk: Disk, root: string, folder: string): Promise<FolderSeen> {

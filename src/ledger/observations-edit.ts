@@ -5,7 +5,7 @@ import { plainFact, plainOf } from './edit-facts.ts';
 import { addListEntry } from './edit-list.ts';
 import { type PageRead, readPage } from './edit-page.ts';
 import type { Fact } from './fact-text.ts';
-import { observationContent } from './same-fact.ts';
+import { observationContent, sampleOf } from './same-fact.ts';
 import { entryOf, type TreeNode } from './tree.ts';
 
 export interface NewObservation {
@@ -17,6 +17,8 @@ export interface NewObservation {
   readonly timeOf: (text: string) => number | undefined;
   /** The sample that an observation without one belongs to. */
   readonly firstSample?: string;
+  /** When its time was not typed: the last of its sample that says the same, not longer ago than this, is the same one. */
+  readonly againMilliseconds?: number;
   /** The text as it was read, where that has been done. */
   readonly page?: PageRead;
 }
@@ -42,6 +44,27 @@ function positionFor(times: readonly (number | undefined)[], atEpoch: number): n
   return later === -1 ? times.length : later;
 }
 
+/** Of what was said of the sample the last, where it says the same and was said just before. */
+function typedBefore(
+  entries: readonly TreeNode[],
+  times: readonly (number | undefined)[],
+  { facts, atEpoch, firstSample = '', againMilliseconds = 0 }: NewObservation,
+  saysSame: (entry: TreeNode) => boolean,
+): TreeNode | undefined {
+  const sample = sampleOf(plainFact(facts), firstSample);
+  const isNewer = (one: number, other: number): boolean =>
+    (times[one] ?? Number.POSITIVE_INFINITY) >= (times[other] ?? Number.POSITIVE_INFINITY);
+  const last = entries
+    .flatMap((entry, index) => (sampleOf(plainOf(entry), firstSample) === sample ? [index] : []))
+    .reduce<number | undefined>(
+      (best, index) => (best === undefined || isNewer(index, best) ? index : best),
+      undefined,
+    );
+  const entry = last === undefined ? undefined : entries[last];
+  const age = atEpoch - (times[last ?? -1] ?? Number.POSITIVE_INFINITY);
+  return entry && age >= 0 && age <= againMilliseconds && saysSame(entry) ? entry : undefined;
+}
+
 /**
  * Adds an observation, unless the very same (sample, time, content) is there already.
  * Input     the file's name, its text, and what was seen
@@ -54,10 +77,10 @@ export function addObservation(file: string, text: string, observation: NewObser
   const entries = entriesOf(read.page.root, 'observations');
   const times = entries.map((entry) => timeIn(entry, timeOf));
   const content = observationContent(plainFact(facts), firstSample);
-  const same = entries.findIndex(
-    (entry, index) => times[index] === atEpoch && observationContent(plainOf(entry), firstSample) === content,
-  );
-  const there = entries[same];
+  const saysSame = (entry: TreeNode): boolean => observationContent(plainOf(entry), firstSample) === content;
+  const there =
+    entries.find((entry, index) => times[index] === atEpoch && saysSame(entry)) ??
+    typedBefore(entries, times, observation, saysSame);
   if (there)
     return { ok: true, text, line: text.slice(0, there.start).split('\n').length, state: 'unchanged' };
   const position = positionFor(times, atEpoch);

@@ -17,8 +17,14 @@ function wordsOf(plain: Plain): string {
 export function observationContent(plain: Plain, firstSample: string): string {
   if (typeof plain === 'string' || 'list' in plain) return wordsOf(plain);
   const told = plain.map.filter(([key]) => key !== 'at' && key !== 'sample');
-  const sample = plain.map.find(([key]) => key === 'sample')?.[1] ?? firstSample;
-  return wordsOf({ map: [...told, ['sample', sample]] });
+  return wordsOf({ map: [...told, ['sample', sampleOf(plain, firstSample)]] });
+}
+
+/** The sample that an observation is of. */
+export function sampleOf(plain: Plain, firstSample: string): string {
+  if (typeof plain === 'string' || 'list' in plain) return firstSample;
+  const sample = plain.map.find(([key]) => key === 'sample')?.[1];
+  return sample === undefined ? firstSample : wordsOf(sample);
 }
 
 /** An answer of a calculator apart from when it was given, in any order. */

@@ -1,10 +1,10 @@
 /** The file of a series: a new one, and the decision that ends it. */
 
 import { type Change, type Edited, edit, type Proposal, plainPage, type Refusal, refuse } from './edit.ts';
-import { changedAt, plainFact } from './edit-facts.ts';
+import { changedAt, isSame, plainFact, plainOf } from './edit-facts.ts';
 import { columnOf, lineEnd } from './edit-lines.ts';
 import { setKey } from './edit-map.ts';
-import { lastOffset, type Page } from './edit-page.ts';
+import { lastOffset, type Page, readPage } from './edit-page.ts';
 import { type Fact, factLines } from './fact-text.ts';
 import { entryOf, type MapEntry } from './tree.ts';
 import { plainOrQuoted } from './yaml-text.ts';
@@ -71,15 +71,28 @@ const decisionFacts = ({ text, date, ratio, why }: NewDecision): readonly Fact[]
 /**
  * Writes a decision. One that stands there stays as a comment above the new one.
  * Input     the file's name, its text, the decision, and whether one that stands may be replaced
- * Output    the new text
+ * Output    the new text; the old one where it says the same, whenever that was
  * Refuses   a decision that stands, unless it may be replaced; a text that can't be read
  */
-export const setDecision = (file: string, text: string, decision: NewDecision, again: boolean): Edited =>
-  edit(file, text, (page) => {
+export function setDecision(file: string, text: string, decision: NewDecision, again: boolean): Edited {
+  const read = readPage(file, text);
+  const stands = read.ok ? entryOf(read.page.root, decided) : undefined;
+  if (stands && saysSame(stands, decision)) return { ok: true, text, line: lineOf(text, stands) };
+  const change: Change = (page) => {
     const there = entryOf(page.root, decided);
     if (!there || there.value.kind === 'empty') return setKey([], decided, decisionFacts(decision))(page);
     return again ? replaced(page, there, decision) : standing(page, there);
-  });
+  };
+  return edit(file, text, change, read);
+}
+
+const lineOf = (text: string, { key }: MapEntry): number => text.slice(0, key.start).split('\n').length;
+
+function saysSame({ value }: MapEntry, decision: NewDecision): boolean {
+  const date = entryOf(value, 'date')?.value;
+  const then = { ...decision, date: date?.kind === 'text' ? date.text : '' };
+  return isSame(plainOf(value), plainFact(decisionFacts(then)));
+}
 
 function standing(page: Page, { value }: MapEntry): Refusal {
   const text = entryOf(value, 'text')?.value;

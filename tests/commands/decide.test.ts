@@ -53,7 +53,11 @@ describe('decide', () => {
     expect(after).toBe(
       `${head}# before:\n${kept}\ndecided:\n  text: one to 3.2\n  date: 2026-03-20\n  ratio: 1:3.2\n`,
     );
-    expect((await neckring([...again], { folder, now })).code).toBe(0);
+    const same = await neckring(again, { folder, now: '2026-03-21T09:00:00Z' });
+    expect([same.code, same.err]).toEqual([0, `${path} says so already; nothing written\n`]);
+    expect(await readIn(folder, path)).toBe(after);
+    const third = ['decide', 'orange ladder', 'one to 3.4', '--ratio', '1:3.4', '--again'];
+    expect((await neckring(third, { folder, now })).code).toBe(0);
     expect((await readIn(folder, path)).match(/# before:/gu)?.length).toBe(2);
     expect((await neckring(['check'], { folder, now })).code).toBe(0);
   });

@@ -23,7 +23,8 @@ describe('same: the last look once more', () => {
       { sample: 'warm glass', looks: ['clear'] },
       { sample: 'cold glass', looks: ['hazy'] },
     ]);
-    const named = await neckring(['same', '17', '--sample', 'cold glass'], { folder, now: later });
+    const words = ['same', '17', '--sample', 'cold glass'];
+    const named = await neckring(words, { folder, now: '2026-03-12T12:30:00Z' });
     expect(named.err.match(/wrote/g)).toHaveLength(1);
   });
 
