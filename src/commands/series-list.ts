@@ -6,9 +6,9 @@ import { outcomeOf, watchRules } from '../ledger/outcome.ts';
 import { readSeriesCard } from '../ledger/read-series.ts';
 import { readTrialCard } from '../ledger/read-trial.ts';
 import { judgedSample } from '../ledger/rung-standing.ts';
-import { isSameName } from '../ledger/stage-name.ts';
 import { envelope } from '../output/answer-json.ts';
 import { visible } from '../output/visible.ts';
+import { normaliseName } from '../reference/name.ts';
 import type { Outcome } from './command.ts';
 import type { Here } from './open-ledger.ts';
 
@@ -20,9 +20,9 @@ interface Listed {
 export async function listSeries(here: Here): Promise<Outcome> {
   const opened = await openFolder(here, 'series', readSeriesCard);
   const trials = opened.length === 0 ? [] : await openFolder(here, 'trials', readTrialCard);
-  const cards = trials.flatMap(({ card }) => (card ? [card] : []));
+  const members = bySeries(trials.flatMap(({ card }) => (card ? [card] : [])));
   const all = opened.flatMap(({ card }): readonly Listed[] =>
-    card ? [{ card, outcomes: outcomesIn(card, cards, here) }] : [],
+    card ? [{ card, outcomes: outcomesIn(card, members.get(normaliseName(card.name)) ?? [], here) }] : [],
   );
   const errors = opened.flatMap(({ problems }) => problems.filter(({ severity }) => severity === 'error'));
   return {
@@ -48,11 +48,23 @@ export async function listSeries(here: Here): Promise<Outcome> {
   };
 }
 
-/** What became of the sample that decides, of every trial but the blank. */
+/** The trials of each series by its name as names are compared, in the order of the files. */
+function bySeries(trials: readonly TrialCard[]): ReadonlyMap<string, readonly TrialCard[]> {
+  const members = new Map<string, TrialCard[]>();
+  for (const card of trials) {
+    if (!card.series) continue;
+    const name = normaliseName(card.series.text);
+    const known = members.get(name);
+    if (known) known.push(card);
+    else members.set(name, [card]);
+  }
+  return members;
+}
+
+/** What became of the sample that decides, of every trial of the series but the blank. */
 function outcomesIn(series: SeriesCard, trials: readonly TrialCard[], { bench }: Here): readonly string[] {
   return trials.flatMap((card) => {
-    const isMember = card.series !== undefined && isSameName(card.series.text, series.name);
-    const sample = isMember && card.number !== series.blank ? judgedSample(card.samples, series) : undefined;
+    const sample = card.number === series.blank ? undefined : judgedSample(card.samples, series);
     return sample ? [outcomeOf({ card, sample, rules: watchRules({ sample, bench, series }) }).outcome] : [];
   });
 }

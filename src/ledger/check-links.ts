@@ -1,26 +1,39 @@
 /** Checks of what one file says of another: trials, series, batches, formulas, photos. */
 
 import type { Problem } from '../problem.ts';
+import { normaliseName } from '../reference/name.ts';
 import type { FileCard, Named, TrialCard } from './cards.ts';
 import { type Check, type CheckContext, found, madeIn } from './check.ts';
 import { offer } from './nearest.ts';
 import { type Reference, referencesIn } from './references.ts';
-import { isSameName } from './stage-name.ts';
 import { entryOf } from './tree.ts';
 
 export const checkLinks: Check = (context) => {
   const { trials, series, batches, formulas } = context.ledger;
+  const known: Known = { series: namesOf(series), batch: namesOf(batches), formula: namesOf(formulas) };
   return [...trials, ...series, ...formulas, ...batches].flatMap((card) => [
     ...(card.kind === 'trial' ? fromItself(context, card) : []),
-    ...referencesIn(card).flatMap((reference) => broken(context, card, reference)),
+    ...referencesIn(card).flatMap((reference) => broken({ context, card, known }, reference)),
   ]);
 };
 
+/** The names that are there, as names are compared. */
+type Known = Readonly<Record<keyof typeof folders, ReadonlySet<string>>>;
+
+const namesOf = (cards: readonly { readonly name: string }[]): ReadonlySet<string> =>
+  new Set(cards.map(({ name }) => normaliseName(name)));
+
+interface LooksUp {
+  readonly context: CheckContext;
+  readonly card: FileCard;
+  readonly known: Known;
+}
+
 /** What is said of stages of other trials is looked at where amounts are solved. */
-function broken(context: CheckContext, card: FileCard, reference: Reference): readonly Problem[] {
+function broken(from: LooksUp, reference: Reference): readonly Problem[] {
   const { to, key } = reference;
   if (key === 'item' || key === 'against' || key === 'stage') return [];
-  return to === 'trial' ? trialNamed(context, card, reference) : named(context, card, reference, to);
+  return to === 'trial' ? trialNamed(from, reference) : named(from, reference, to);
 }
 
 function fromItself(context: CheckContext, trial: TrialCard): readonly Problem[] {
@@ -34,7 +47,7 @@ const isTrial = ({ sources }: CheckContext, number: number): boolean =>
   sources.trialOf(number) !== undefined || sources.isUnread?.(number) === true;
 
 /** A number of a trial that is not there. */
-function trialNamed(context: CheckContext, card: FileCard, reference: Reference): readonly Problem[] {
+function trialNamed({ context, card }: LooksUp, reference: Reference): readonly Problem[] {
   const { number } = reference;
   if (number === undefined || isTrial(context, number)) return [];
   const message = `there is no trial ${number}`;
@@ -45,14 +58,13 @@ function trialNamed(context: CheckContext, card: FileCard, reference: Reference)
 const folders = { series: 'series', batch: 'batches', formula: 'formulas' } as const;
 
 function named(
-  context: CheckContext,
-  card: FileCard,
+  { context, card, known }: LooksUp,
   { name, span }: Reference,
   what: keyof typeof folders,
 ): readonly Problem[] {
+  if (known[what].has(normaliseName(name))) return [];
   const { series, batches, formulas, unread } = context.ledger;
   const names = { series, batch: batches, formula: formulas }[what].map((one) => one.name);
-  if (names.some((one) => isSameName(one, name))) return [];
   const folder = folders[what];
   if (unread.some((file) => file.startsWith(`${folder}/`))) return [];
   const make = `make ${folder}/NAME.yaml with "${what}: ${name}"`;

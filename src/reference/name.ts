@@ -3,6 +3,9 @@
 /** Longer words are not compared letter by letter. */
 const longestWord = 80;
 
+/** ASCII words with single spaces between them, as most names are. */
+const plain = /^[!-~]+(?: [!-~]+)*$/;
+
 /**
  * A name as it is compared: Unicode NFC, runs of white space as one space, case folded.
  *
@@ -13,6 +16,7 @@ const longestWord = 80;
  * Example   normaliseName('  Sweet\tORANGE  oil ') is 'sweet orange oil'
  */
 export function normaliseName(text: string): string {
+  if (plain.test(text)) return text.toLowerCase();
   return text.normalize('NFC').replace(/\s+/gu, ' ').trim().toUpperCase().toLowerCase().normalize('NFC');
 }
 
