@@ -20,6 +20,7 @@ const exitDefect = 70;
 
 /** Runs one command line and returns its exit code; never ends the process. */
 export async function run(typed: readonly string[], port: Io): Promise<number> {
+  if (typed[0] === 'complete-words') return completed(typed.slice(1), port);
   const io: Io = { ...port, ask: (question) => port.ask(tameText(question)) };
   const noColour = typed.includes('--no-color');
   const words = typed.filter((word) => word !== '--no-color');
@@ -35,6 +36,16 @@ export async function run(typed: readonly string[], port: Io): Promise<number> {
     io.err(defectText(thrown, io.environment['NECKRING_DEBUG'] === '1'));
     return exitDefect;
   }
+}
+
+/** What a shell asks at each Tab; whatever goes wrong, the person who is typing sees nothing of it. */
+async function completed(words: readonly string[], io: Io): Promise<number> {
+  try {
+    await (await import('./commands/complete-words.ts')).completeWords(words, io);
+  } catch (thrown) {
+    if (io.environment['NECKRING_DEBUG'] === '1') io.err(defectText(thrown, true));
+  }
+  return 0;
 }
 
 /** What the disk refused where nobody looked for it, in words that name the file and the cause. */

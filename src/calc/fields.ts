@@ -28,6 +28,10 @@ export interface FieldData {
   readonly isFlag?: boolean;
   /** Typed without an option name, as the words after the command. */
   readonly positional: boolean;
+  /** The only words that it may be. */
+  readonly choices?: readonly string[];
+  /** What it names, where its placeholder does not tell. */
+  readonly takes?: readonly 'ingredient'[];
 }
 
 export interface Field<T> extends FieldData {
@@ -129,7 +133,7 @@ export function numberField(words: FieldWords & { readonly signed?: boolean }): 
 export function choiceField<Choice extends string>(
   words: FieldWords & { readonly choices: readonly Choice[] },
 ): Field<Choice | undefined> {
-  return fieldOfOne<Choice>(
+  const field = fieldOfOne<Choice>(
     { placeholder: 'NAME', ...words, help: `${words.help}: ${words.choices.join(', ')}`, isAmount: false },
     (text) => {
       const choice = words.choices.find((one) => one === text.trim().toLowerCase());
@@ -140,6 +144,7 @@ export function choiceField<Choice extends string>(
     (choice) => choice,
     (choice) => choice,
   );
+  return { ...field, choices: words.choices };
 }
 
 export function ratioField(words: FieldWords): Field<Ratio | undefined> {

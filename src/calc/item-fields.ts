@@ -40,7 +40,7 @@ const unknownRemark = (item: NamedItem): Problem => ({
 });
 
 export function namesField(words: FieldWords): Field<readonly BookEntry[]> {
-  return several<BookEntry>(
+  const field = several<BookEntry>(
     { placeholder: 'NAME', ...words, isAmount: false },
     (text, { book }) => {
       const entry = book.find(text);
@@ -49,6 +49,7 @@ export function namesField(words: FieldWords): Field<readonly BookEntry[]> {
     (entries) => entries.map((entry) => entry.name),
     (entry) => entry.name,
   );
+  return { ...field, takes: ['ingredient'] };
 }
 
 function readItem(text: string, accepts: readonly Dimension[], book: Book): Parsed<NamedItem> {

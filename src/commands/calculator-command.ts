@@ -1,6 +1,7 @@
 /** A calculator as a quick command. */
 
 import { type Calculator, optionName } from '../calc/calculator.ts';
+import type { FieldData } from '../calc/fields.ts';
 import { type CommandSpec, explainOption, jsonOption, type OptionSpec } from './command.ts';
 
 export function calculatorCommand(calculator: Calculator): CommandSpec {
@@ -13,6 +14,7 @@ export function calculatorCommand(calculator: Calculator): CommandSpec {
       ...(field.isFlag ? {} : { placeholder: field.placeholder }),
       many: field.many,
       isAmount: field.isAmount,
+      ...completedFrom(field),
     }));
   return {
     name: calculator.name,
@@ -26,6 +28,7 @@ export function calculatorCommand(calculator: Calculator): CommandSpec {
         help: field.help,
         many: field.many,
         isAmount: field.isAmount,
+        ...completedFrom(field),
       })),
     options: [...options, ...trialOptions(calculator), explainOption, jsonOption],
     examples: calculator.examples,
@@ -36,9 +39,19 @@ export function calculatorCommand(calculator: Calculator): CommandSpec {
   };
 }
 
+const completedFrom = ({ takes, choices }: FieldData): Pick<OptionSpec, 'takes' | 'choices'> => ({
+  ...(takes ? { takes } : {}),
+  ...(choices ? { choices } : {}),
+});
+
 function trialOptions(calculator: Calculator): readonly OptionSpec[] {
   return [
-    { name: 'trial', placeholder: 'TRIAL', help: 'take what is not typed from this trial, or formula' },
+    {
+      name: 'trial',
+      placeholder: 'TRIAL',
+      help: 'take what is not typed from this trial, or formula',
+      takes: ['trial', 'formula'],
+    },
     ...(calculator.name === 'dose'
       ? [
           {

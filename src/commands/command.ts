@@ -6,6 +6,7 @@ import type { Io } from '../io.ts';
 import type { Envelope } from '../output/answer-json.ts';
 import type { Page } from '../output/view.ts';
 import type { Problem } from '../problem.ts';
+import type { Kind } from './completion-kinds.ts';
 
 export interface ArgumentSpec {
   /** In capitals, as help shows it: `TRIAL`. */
@@ -14,6 +15,10 @@ export interface ArgumentSpec {
   readonly many?: boolean;
   readonly required?: boolean;
   readonly isAmount?: boolean;
+  /** What it names, for completion, where `completion-kinds.ts` does not know it by its name. */
+  readonly takes?: readonly Kind[];
+  /** The only words that it may be. */
+  readonly choices?: readonly string[];
 }
 
 export interface OptionSpec {
@@ -25,6 +30,10 @@ export interface OptionSpec {
   readonly many?: boolean;
   /** Its value is an amount, so `--batch 50 g` may be typed without quotes. */
   readonly isAmount?: boolean;
+  /** What its value names, for completion, where `completion-kinds.ts` does not know it by its placeholder. */
+  readonly takes?: readonly Kind[];
+  /** The only words that it may be. */
+  readonly choices?: readonly string[];
 }
 
 export const commandGroups = [

@@ -43,6 +43,10 @@ const families: readonly Family[] = [
     load: async () => (await import('./merge-commands.ts')).mergeCommands,
   },
   { names: ['series'], load: async () => (await import('./series-commands.ts')).seriesCommands },
+  {
+    names: ['completion'],
+    load: async () => (await import('./completion-commands.ts')).completionCommands,
+  },
   { names: ['sources'], load: async () => (await import('./sources-commands.ts')).sourcesCommands },
 ];
 

@@ -2,6 +2,7 @@
 
 import { batchCommands } from './batch-commands.ts';
 import type { CommandSpec } from './command.ts';
+import { completionCommands } from './completion-commands.ts';
 import { drinkCommands } from './drink-commands.ts';
 import { dueCommands } from './due-commands.ts';
 import { gitCommands } from './git-commands.ts';
@@ -48,5 +49,6 @@ export const commands: readonly CommandSpec[] = [
   ...reportCommands,
   ...labelCommands,
   ingredientCommand,
+  ...completionCommands,
   ...sourcesCommands,
 ];
