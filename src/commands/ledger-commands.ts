@@ -28,7 +28,7 @@ export const ledgerCommands: readonly CommandSpec[] = [
     name: 'new',
     summary: 'write the next trial, empty or from another',
     about:
-      'Takes the next free number. With --from it copies stages and process, not what was weighed or seen.',
+      'Takes the next free number. With --from it copies stages and process, not what was weighed or seen. Alone on a terminal it asks what goes in.',
     group: 'Ledger',
     words: [],
     options: [
@@ -57,9 +57,10 @@ export const ledgerCommands: readonly CommandSpec[] = [
   {
     name: 'observe',
     summary: 'write down what is seen, measured or tasted',
-    about: 'A dated fact goes into the trial by its time. The very same fact is not written twice.',
+    about:
+      'A dated fact goes into the trial by its time. The very same fact is not written twice. Alone on a terminal, or with a trial alone, it asks.',
     group: 'Ledger',
-    words: [{ name: 'TRIAL', help: 'its number or its file; or a batch by its name', required: true }],
+    words: [{ name: 'TRIAL', help: 'its number or its file; or a batch by its name' }],
     options: [
       { name: 'sample', placeholder: 'SAMPLE', help: 'which sample; not needed where there is one' },
       { name: 'at', placeholder: 'TIME', help: '09:10, "yesterday 18:00" or a full time; now if left out' },

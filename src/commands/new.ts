@@ -11,21 +11,29 @@ import { isSameName } from '../ledger/stage-name.ts';
 import { writtenTime } from '../ledger/typed-time.ts';
 import { envelope } from '../output/answer-json.ts';
 import { fail, ProblemError } from '../problem.ts';
+import { withArithmetic } from './calculate.ts';
 import { type Call, type Outcome, optionValue } from './command.ts';
 import { landHere } from './land-text.ts';
 import { bookOf } from './ledger-book.ts';
 import { type Here, type OpenedTrial, openHere, openTrialNamed } from './open-ledger.ts';
+import { mayAsk } from './questions.ts';
 import { readTypedItems, type TypedItem, typedStages } from './typed-plan.ts';
 
 const folder = 'trials';
 
 export async function runNew(call: Call, io: Io): Promise<Outcome> {
+  const isAlone = Object.keys(call.values).length === 0;
+  if (isAlone && mayAsk(call, io)) return (await import('./new-walk.ts')).walkNew(call, io, writeNew);
+  return writeNew(call, io);
+}
+
+async function writeNew(call: Call, io: Io): Promise<Outcome> {
   const here = await openHere(io);
   const from = optionValue(call, 'from');
   const source = from === undefined ? undefined : await openTrialNamed(here, io, from);
   const isDry = call.flags.has('dry-run');
   const typed = call.values['item'] ?? [];
-  const items = typed.length > 0 ? readTypedItems(typed, await bookOf(here)) : [];
+  const items = typed.length > 0 ? await typedItems(typed, here) : [];
   let file = '';
   let number = 0;
   let text = '';
@@ -50,6 +58,11 @@ export async function runNew(call: Call, io: Io): Promise<Outcome> {
     }),
     notes: [`${isDry ? 'would write' : 'wrote'} ${file}`],
   };
+}
+
+async function typedItems(typed: readonly string[], here: Here): Promise<readonly TypedItem[]> {
+  const book = await bookOf(here);
+  return withArithmetic(() => readTypedItems(typed, book));
 }
 
 /** The plan of the source, or the one that is typed; undefined for an empty one. */

@@ -22,6 +22,7 @@ import { observeBatch } from './observe-batch.ts';
 import { isBatch, openMade } from './open-batch.ts';
 import { type Here, type OpenedTrial, openHere } from './open-ledger.ts';
 import { findPhoto, type Photo, photoChange, photoNote } from './photo.ts';
+import { mayAsk } from './questions.ts';
 
 /** What was seen, ready to be written. */
 interface Seen {
@@ -31,6 +32,19 @@ interface Seen {
 }
 
 export async function runObserve(call: Call, io: Io): Promise<Outcome> {
+  const isAlone = Object.keys(call.values).length === 0;
+  if (isAlone && mayAsk(call, io))
+    return (await import('./observe-walk.ts')).walkObserve(call, io, writeObserved);
+  if (call.words.length === 0)
+    return fail(
+      'usage',
+      'observe needs TRIAL',
+      'type neckring observe 14 --look clear; alone on a terminal it asks',
+    );
+  return writeObserved(call, io);
+}
+
+async function writeObserved(call: Call, io: Io): Promise<Outcome> {
   const here = await openHere(io);
   const made = await openMade(here, io, call.words[0] ?? '');
   if (isBatch(made)) return observeBatch(call, io, here, made);

@@ -26,7 +26,10 @@ function readItem(text: string, book: Book): TypedItem | Problem {
   for (let count = words.length - 1; count > 0; count--) {
     const amount = words.slice(0, count).join(' ');
     const name = words.slice(count).join(' ');
-    if (!parseAmount(amount).ok) continue;
+    const read = parseAmount(amount);
+    if (!read.ok && read.fault.code === 'arithmetic-not-loaded')
+      throw new ProblemError([{ ...read.fault, severity: 'error' }]);
+    if (!read.ok) continue;
     const known = book.find(name)?.name ?? (otherStageOf(name) ? name : undefined);
     if (known !== undefined) return { name: known, amount };
     const refused = unknownName(name, book);

@@ -1,19 +1,23 @@
 /** Text laid out in columns of character cells. */
 
-/** Text wrapped to a width at spaces; a word longer than the width stands on a line of its own. */
+/**
+ * Text wrapped to a width at spaces; a word longer than the width stands on a line of its own. What a paragraph is
+ * indented by stands before each of its lines.
+ */
 export function wrapped(text: string, width: number): readonly string[] {
   const lines: string[] = [];
   for (const paragraph of text.split('\n')) {
+    const [indent = ''] = /^ */.exec(paragraph) ?? [];
     let line = '';
-    for (const word of paragraph.split(' ')) {
-      if (line !== '' && cellWidth(line) + 1 + cellWidth(word) > width) {
-        lines.push(line);
+    for (const word of paragraph.slice(indent.length).split(' ')) {
+      if (line !== '' && indent.length + cellWidth(line) + 1 + cellWidth(word) > width) {
+        lines.push(indent + line);
         line = word;
       } else {
         line = line === '' ? word : `${line} ${word}`;
       }
     }
-    lines.push(line);
+    lines.push(line === '' ? '' : indent + line);
   }
   return lines;
 }
