@@ -45,7 +45,7 @@ export const batchCommands: readonly CommandSpec[] = [
         placeholder: 'TIMES',
         help: 'as for scale, where the syrup was made stronger',
       },
-      { name: 'name', placeholder: 'NAME', help: 'its number; the day and a count if left out' },
+      { name: 'name', placeholder: 'NAME', help: 'its number; the day and a count if left out', takes: [] },
       { name: 'made', placeholder: 'TIME', help: '09:10, "yesterday 18:00" or a full time; now if left out' },
       {
         name: 'yield',

@@ -55,6 +55,8 @@ function ledgerOffers(kind: Kind, { place, typed }: Asked, root: string): readon
         const lot = facts['lot'];
         return lot === undefined ? [] : [{ text: lot, says: `lot of ${name}` }];
       });
+    case 'taste word':
+      return benchTastes(root).map((text) => ({ text }));
     case 'taste':
       return typed.includes('=')
         ? [0, 1, 2, 3, 4, 5].map((score) => ({ text: `${typed.slice(0, typed.indexOf('='))}=${score}` }))

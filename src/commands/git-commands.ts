@@ -18,6 +18,7 @@ export const gitCommands: readonly CommandSpec[] = [
         name: 'only',
         placeholder: 'PART',
         help: 'formula, observations or results',
+        choices: ['formula', 'observations', 'results'],
       },
       explainOption,
       jsonOption,

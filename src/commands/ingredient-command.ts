@@ -8,7 +8,14 @@ export const ingredientCommand: CommandSpec = {
   about:
     'One match is shown whole; several are listed. Without words, every name by its role. Inside a ledger your own ingredients are among them.',
   group: 'Look up',
-  words: [{ name: 'WORDS', help: 'part of a name, another name for it, a CAS or an E number', many: true }],
+  words: [
+    {
+      name: 'WORDS',
+      help: 'part of a name, another name for it, a CAS or an E number',
+      many: true,
+      takes: ['ingredient'],
+    },
+  ],
   options: [jsonOption],
   examples: [
     { line: 'ingredient polysorbate 80', says: 'one record with its sources' },

@@ -9,10 +9,22 @@ export const labelCommands: readonly CommandSpec[] = [
     about:
       'Labels bear the number and the day, and when to look; what is in the beaker stays off them unless --ratio asks for it, so that the eye is not led. On plain paper there are lines to cut along; --size is for label paper, as many as fit on A4, and --skip leaves out those that are gone. --sheet looks has a row for each beaker and a box for each look, --sheet weigh what to weigh into each of them. Without a word: everything that is still looked at.',
     group: 'Keeping and sharing',
-    words: [{ name: 'WHAT', help: 'a series by its name, or trials, as in 14-17 20', many: true }],
+    words: [
+      {
+        name: 'WHAT',
+        help: 'a series by its name, or trials, as in 14-17 20',
+        many: true,
+        takes: ['series', 'trials'],
+      },
+    ],
     options: [
       { name: 'html', placeholder: 'FILE', help: 'the file to write' },
-      { name: 'sheet', placeholder: 'KIND', help: 'labels, looks or weigh; labels if left out' },
+      {
+        name: 'sheet',
+        placeholder: 'KIND',
+        help: 'labels, looks or weigh; labels if left out',
+        choices: ['labels', 'looks', 'weigh'],
+      },
       { name: 'ratio', help: 'with what is in it: oil to emulsifier, and the title' },
       { name: 'size', placeholder: 'SIZE', help: 'of a label, such as "70 x 37 mm"' },
       { name: 'skip', placeholder: 'COUNT', help: 'labels of the first sheet that are gone' },

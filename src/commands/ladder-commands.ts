@@ -14,12 +14,20 @@ export const ladderCommands: readonly CommandSpec[] = [
     about:
       'From a trial or formula, one thing is varied and all else kept. Shows the rungs in the shuffled order of making, what each weighs out to and what rounding does to it. Without rungs it begins where such emulsions break.',
     group: 'Ladders',
-    words: [{ name: 'TRIAL', help: 'a trial or formula to start from', required: true }],
+    words: [
+      {
+        name: 'TRIAL',
+        help: 'a trial or formula to start from',
+        required: true,
+        takes: ['trial', 'formula'],
+      },
+    ],
     options: [
       {
         name: 'vary',
         placeholder: 'WHAT',
         help: '"oil per emulsifier" (if left out), "blend HLB", or an item such as "propylene glycol"',
+        takes: ['ingredient'],
       },
       {
         name: 'rungs',
@@ -32,21 +40,29 @@ export const ladderCommands: readonly CommandSpec[] = [
         name: 'same',
         placeholder: 'WHAT',
         help: 'what keeps its mass: emulsifier (if left out), oil, or batch for both together',
+        choices: ['emulsifier', 'oil', 'batch'],
         many: true,
       },
       {
         name: 'making',
         placeholder: 'HOW',
         help: 'stirred or homogenised, where the steps of the trial do not tell',
+        choices: ['stirred', 'homogenised'],
       },
       {
         name: 'control',
         placeholder: 'WHAT',
         help: 'remake what is known to hold: "1:4", "trial 12" or "series orange ladder"',
+        takes: [],
         isAmount: true,
       },
       { name: 'blank', help: 'one beaker with everything but the oil' },
-      { name: 'series', placeholder: 'NAME', help: 'its name; one that is there is added to' },
+      {
+        name: 'series',
+        placeholder: 'NAME',
+        help: 'its name; one that is there is added to',
+        takes: ['series'],
+      },
       { name: 'question', placeholder: 'TEXT', help: 'the question that the series asks' },
       { name: 'judge', placeholder: 'SAMPLE', help: 'the sample that decides; the first if left out' },
       writeOption,

@@ -44,7 +44,7 @@ export const ledgerCommands: readonly CommandSpec[] = [
         isAmount: true,
       },
       { name: 'step', placeholder: 'TEXT', help: 'how it is made, in the order of the work', many: true },
-      { name: 'stage', placeholder: 'NAME', help: 'what the items make; emulsion if left out' },
+      { name: 'stage', placeholder: 'NAME', help: 'what the items make; emulsion if left out', takes: [] },
       dryRunOption,
       jsonOption,
     ],
@@ -60,7 +60,9 @@ export const ledgerCommands: readonly CommandSpec[] = [
     about:
       'A dated fact goes into the trial by its time. The very same fact is not written twice. Alone on a terminal, or with a trial alone, it asks.',
     group: 'Ledger',
-    words: [{ name: 'TRIAL', help: 'its number or its file; or a batch by its name' }],
+    words: [
+      { name: 'TRIAL', help: 'its number or its file; or a batch by its name', takes: ['trial', 'batch'] },
+    ],
     options: [
       { name: 'sample', placeholder: 'SAMPLE', help: 'which sample; not needed where there is one' },
       { name: 'at', placeholder: 'TIME', help: '09:10, "yesterday 18:00" or a full time; now if left out' },
@@ -101,6 +103,7 @@ export const ledgerCommands: readonly CommandSpec[] = [
         name: 'TRIAL',
         help: 'its number or its file, or a batch by its name; @REVISION as it was in git',
         required: true,
+        takes: ['trial', 'batch'],
       },
     ],
     options: [jsonOption],
@@ -130,7 +133,15 @@ export const ledgerCommands: readonly CommandSpec[] = [
     about:
       'Shows each answer, says which calculators do not apply and why, and appends what is new under results. A formula keeps no results: its aims are judged, and a miss exits 1.',
     group: 'Ledger',
-    words: [{ name: 'TRIAL', help: 'its number or its file, or a formula', many: true, required: true }],
+    words: [
+      {
+        name: 'TRIAL',
+        help: 'its number or its file, or a formula',
+        many: true,
+        required: true,
+        takes: ['trial', 'formula'],
+      },
+    ],
     options: [dryRunOption, yesOption, explainOption, jsonOption],
     examples: [
       { line: 'reckon 13', says: 'all answers for trial 13' },

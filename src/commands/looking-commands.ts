@@ -16,6 +16,7 @@ const viewedOption: OptionSpec = {
   name: 'viewed',
   placeholder: 'HOW',
   help: 'against what, in which light, where it was not as usual',
+  takes: [],
 };
 const noteOption: OptionSpec = { name: 'note', placeholder: 'TEXT', help: 'anything else' };
 const byOption: OptionSpec = { name: 'by', placeholder: 'WHO', help: 'who looked' };

@@ -9,7 +9,7 @@ export const mergeCommands: readonly CommandSpec[] = [
     about:
       "git setup writes the drivers into the settings of this clone (git config --local) and adds lines to .gitattributes beside bench.yaml; it names every key and file, and may be typed again. git remove takes the same out again. Then git diff shows what compare says, git log -p reads as a notebook, and a merge keeps both people's looks and edits and stops only where both changed the same thing.",
     group: 'Keeping and sharing',
-    words: [{ name: 'ACTION', help: 'setup or remove', required: true }],
+    words: [{ name: 'ACTION', help: 'setup or remove', required: true, choices: ['setup', 'remove'] }],
     options: [dryRunOption, jsonOption],
     examples: [
       { line: 'git setup --dry-run', says: 'the keys and lines that it would write' },
@@ -24,7 +24,12 @@ export const mergeCommands: readonly CommandSpec[] = [
       'For two trials that got one number on two branches. The file is renamed, and so is every reference that means this trial: from, "emulsion of 21", the control and blank of a series, batches, what a glass was tasted against. Where another file has the same number, git tells which of the two a reference was written for; what it can not tell is asked about on a terminal, and elsewhere settled by --with and --leave. Prose that mentions the number is listed and left alone.',
     group: 'Keeping and sharing',
     words: [
-      { name: 'FILE', help: 'the file of the trial; its number, where only one has it', required: true },
+      {
+        name: 'FILE',
+        help: 'the file of the trial; its number, where only one has it',
+        required: true,
+        takes: ['trial', 'file'],
+      },
     ],
     options: [
       { name: 'to', placeholder: 'NUMBER', help: 'the next free one if left out' },

@@ -14,6 +14,8 @@ export interface ObservedFact {
   readonly unit?: string;
   /** The only words that it may be. */
   readonly words?: readonly string[];
+  /** What it names, for completion. */
+  readonly takes?: OptionSpec['takes'];
   readonly many?: boolean;
 }
 
@@ -65,12 +67,12 @@ export const observedFacts: readonly ObservedFact[] = [
     unit: 's',
   },
   { name: 'taste', placeholder: 'WORD=SCORE', help: 'such as soapy=2, from 0 to 5', many: true },
-  { name: 'served', placeholder: 'HOW', help: 'how it was tasted' },
-  { name: 'against', placeholder: 'WHAT', help: 'what it was tasted against' },
+  { name: 'served', placeholder: 'HOW', help: 'how it was tasted', takes: [] },
+  { name: 'against', placeholder: 'WHAT', help: 'what it was tasted against', takes: ['trial'] },
   { name: 'blind', placeholder: 'yes|no', help: 'whether the taster knew', words: ['yes', 'no'] },
   { name: 'smell', placeholder: 'TEXT', help: 'in your own words' },
   { name: 'colour', placeholder: 'TEXT', help: 'in your own words' },
-  { name: 'viewed', placeholder: 'HOW', help: 'against what, in which light' },
+  { name: 'viewed', placeholder: 'HOW', help: 'against what, in which light', takes: [] },
   { name: 'photo', placeholder: 'FILE', help: 'a picture; copied into photos/ unless it is in the ledger' },
   { name: 'by', placeholder: 'WHO', help: 'who looked' },
   { name: 'note', placeholder: 'TEXT', help: 'anything else' },

@@ -9,7 +9,14 @@ export const reportCommands: readonly CommandSpec[] = [
     about:
       'One HTML file that needs nothing else: no network, nothing in it runs. It shows the board of beakers, the chance to hold with the working ratio, the map of oil, emulsifier and water, tastes, foam, the drink with its aims, what changed through git, photos of the ledger up to 1.5 MB each, cautions and sources. Every picture has its table beside it. Without a word it shows every series of the ledger in short, the newest first.',
     group: 'Keeping and sharing',
-    words: [{ name: 'WHAT', help: 'a series or a formula by its name, a trial by its number', many: true }],
+    words: [
+      {
+        name: 'WHAT',
+        help: 'a series or a formula by its name, a trial by its number',
+        many: true,
+        takes: ['series', 'formula', 'trial'],
+      },
+    ],
     options: [
       { name: 'html', placeholder: 'FILE', help: 'the file to write' },
       { name: 'replace', help: 'write over a file that is there and not one of ours' },

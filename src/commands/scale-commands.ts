@@ -89,6 +89,7 @@ export const scaleCommands: readonly CommandSpec[] = [
         name: 'batch',
         placeholder: 'NAME',
         help: 'the number of the batch; the day and a count if left out',
+        takes: [],
       },
       { name: 'replace', help: 'write over a file that is no sheet of ours' },
       yesOption,
@@ -133,7 +134,12 @@ export const scaleCommands: readonly CommandSpec[] = [
     options: [
       { name: 'out', placeholder: 'INGREDIENT', help: 'what goes out' },
       { name: 'in', placeholder: 'INGREDIENT', help: 'what comes in for it' },
-      { name: 'equal', placeholder: 'WHAT', help: 'moles, acidity, mass or flavour (by fold)' },
+      {
+        name: 'equal',
+        placeholder: 'WHAT',
+        help: 'moles, acidity, mass or flavour (by fold)',
+        choices: ['moles', 'acidity', 'mass', 'flavour'],
+      },
       { name: 'write', help: 'write the new lines into the formula' },
       dryRunOption,
       explainOption,

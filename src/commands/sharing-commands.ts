@@ -12,15 +12,26 @@ export const sharingCommands: readonly CommandSpec[] = [
       'The ingredients of your own that are in it and the stages of other trials go along. Lots, prices, names, sources, notes about the shelf, and what was seen stay out unless asked for; comments always do. A card is Markdown; a file that ends in .yaml is for neckring take.',
     group: 'Keeping and sharing',
     words: [
-      { name: 'WHAT', help: 'a formula by its name, a trial by its number, either @REV', required: true },
+      {
+        name: 'WHAT',
+        help: 'a formula by its name, a trial by its number, either @REV',
+        required: true,
+        takes: ['formula', 'trial'],
+      },
     ],
     options: [
-      { name: 'as', placeholder: 'FORM', help: 'markdown or yaml; by the ending of the file if left out' },
+      {
+        name: 'as',
+        placeholder: 'FORM',
+        help: 'markdown or yaml; by the ending of the file if left out',
+        choices: ['markdown', 'yaml'],
+      },
       { name: 'to', placeholder: 'FILE', help: 'the file to write; shown here if left out' },
       {
         name: 'with',
         placeholder: 'WORDS',
         help: 'give along: lots, prices, names, sources, notes, looks, or all',
+        choices: ['lots', 'prices', 'names', 'sources', 'notes', 'looks', 'all'],
         many: true,
       },
       {
@@ -52,6 +63,7 @@ export const sharingCommands: readonly CommandSpec[] = [
         name: 'keep',
         placeholder: 'WHOSE',
         help: 'of what clashes: mine leaves mine as it is, theirs replaces it',
+        choices: ['mine', 'theirs'],
       },
       dryRunOption,
       jsonOption,
@@ -69,12 +81,27 @@ export const sharingCommands: readonly CommandSpec[] = [
       'By RFC 4180, in UTF-8, units in the heads of the columns, one fixed unit each. A text that a spreadsheet would take for a formula (it begins with = + - @ or a tab) gets an apostrophe before it; numbers never do.',
     group: 'Keeping and sharing',
     words: [
-      { name: 'WHAT', help: 'observations, results or compositions', required: true },
-      { name: 'NAME', help: 'trials, series, batches or formulas; all if left out', many: true },
+      {
+        name: 'WHAT',
+        help: 'observations, results or compositions',
+        required: true,
+        choices: ['observations', 'results', 'compositions'],
+      },
+      {
+        name: 'NAME',
+        help: 'trials, series, batches or formulas; all if left out',
+        many: true,
+        takes: ['series', 'formula', 'batch', 'trial'],
+      },
     ],
     options: [
       { name: 'to', placeholder: 'FILE', help: 'the file to write; shown here if left out' },
-      { name: 'separator', placeholder: 'WORD', help: 'comma, semicolon or tab; comma if left out' },
+      {
+        name: 'separator',
+        placeholder: 'WORD',
+        help: 'comma, semicolon or tab; comma if left out',
+        choices: ['comma', 'semicolon', 'tab'],
+      },
       { name: 'bom', help: 'begin with a byte order mark, for spreadsheets that ask for one' },
       replaceOption,
       jsonOption,
@@ -99,6 +126,7 @@ export const sharingCommands: readonly CommandSpec[] = [
         name: 'separator',
         placeholder: 'WORD',
         help: 'comma, semicolon or tab; seen from the head line if left out',
+        choices: ['comma', 'semicolon', 'tab'],
       },
       dryRunOption,
       jsonOption,

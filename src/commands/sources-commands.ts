@@ -13,6 +13,7 @@ export const sourcesCommands: readonly CommandSpec[] = [
       {
         name: 'WORD',
         help: 'an ingredient, a command such as ring, an author, or part of a title',
+        takes: ['ingredient'],
         many: true,
       },
     ],

@@ -52,7 +52,7 @@ export const stockCommands: readonly CommandSpec[] = [
         help: 'start from this only: a name on the shelf, a strength such as "100 ppm", or neat',
         many: true,
       },
-      { name: 'solvent', placeholder: 'NAME', help: 'what the stocks are made in' },
+      { name: 'solvent', placeholder: 'NAME', help: 'what the stocks are made in', takes: ['ingredient'] },
       { name: 'expired', help: 'use stocks that are past their keeping, too' },
       {
         name: 'drop',
@@ -89,7 +89,7 @@ export const stockCommands: readonly CommandSpec[] = [
     group: 'Batches',
     words: [
       { name: 'new', help: 'write a stock on the shelf' },
-      { name: 'NAME', help: 'of the new stock' },
+      { name: 'NAME', help: 'of the new stock', takes: [] },
     ],
     options: [
       {
@@ -104,7 +104,7 @@ export const stockCommands: readonly CommandSpec[] = [
         placeholder: 'STEP',
         help: 'with new: what was weighed instead, such as "2 g cassis stock in 100 g"',
       },
-      { name: 'in', placeholder: 'NAME', help: 'with new: what the rest of it is' },
+      { name: 'in', placeholder: 'NAME', help: 'with new: what the rest of it is', takes: ['ingredient'] },
       {
         name: 'keep',
         placeholder: 'TIME',
@@ -142,12 +142,13 @@ export const stockCommands: readonly CommandSpec[] = [
         help: 'such as "0.612 g / 20"',
         many: true,
       },
-      { name: 'liquid', placeholder: 'NAME', help: 'what was dropped' },
+      { name: 'liquid', placeholder: 'NAME', help: 'what was dropped', takes: ['ingredient'] },
       { name: 'temperature', placeholder: 'TEMP', help: 'of the liquid, such as 20 C', isAmount: true },
       {
         name: 'record',
         placeholder: 'WHERE',
         help: 'write it to the bench, or to an ingredient of your own by its name',
+        takes: ['ingredient'],
       },
       dryRunOption,
       explainOption,

@@ -67,6 +67,7 @@ export const tastingCommands: readonly CommandSpec[] = [
         name: 'more',
         placeholder: 'WORD',
         help: 'what was asked: which one is more of this; the expected answer counts as right',
+        takes: ['taste word'],
       },
       { name: 'prefer', help: 'which one was preferred; --right is how many chose one of the two' },
       { name: 'two-sided', help: 'nobody knew beforehand which one it would be' },

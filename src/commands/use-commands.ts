@@ -9,7 +9,15 @@ export const useCommands: readonly CommandSpec[] = [
     about:
       'Lists trials, batches, formulas and own solutions with the amount in each, through all stages and other trials. Own ingredients that are like the named one count as it.',
     group: 'Ledger',
-    words: [{ name: 'INGREDIENT', help: 'its name, or a lot', many: true, required: true }],
+    words: [
+      {
+        name: 'INGREDIENT',
+        help: 'its name, or a lot',
+        many: true,
+        required: true,
+        takes: ['ingredient', 'lot'],
+      },
+    ],
     options: [explainOption, jsonOption],
     examples: [
       { line: 'uses "orange oil lot 2231"', says: 'where that drum went' },

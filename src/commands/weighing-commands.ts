@@ -39,7 +39,7 @@ export const weighingCommands: readonly CommandSpec[] = [
     group: 'Ledger',
     words: [
       { name: 'TRIAL', help: 'its number or its file', required: true },
-      { name: 'ITEM', help: 'part of its name', required: true },
+      { name: 'ITEM', help: 'part of its name', required: true, takes: ['ingredient'] },
       { name: 'FIGURE', help: 'what the balance said, in grams', required: true },
     ],
     options: [

@@ -30,8 +30,8 @@ const otherNames: Readonly<Record<string, string>> = {
   sugar: 'sucrose',
 };
 
-export const substanceField = ({ help }: { readonly help: string }): Field<LostSubstance | undefined> =>
-  fieldOfOne<LostSubstance>(
+export const substanceField = ({ help }: { readonly help: string }): Field<LostSubstance | undefined> => ({
+  ...fieldOfOne<LostSubstance>(
     { help, placeholder: 'NAME', positional: true, isAmount: false },
     (text, { book }) => {
       const typed = normaliseName(text);
@@ -43,4 +43,6 @@ export const substanceField = ({ help }: { readonly help: string }): Field<LostS
     },
     ({ name }) => name,
     ({ names }) => names.join(' '),
-  );
+  ),
+  takes: ['ingredient'],
+});
