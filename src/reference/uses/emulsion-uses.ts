@@ -164,6 +164,11 @@ export const emulsionShelves: readonly Shelf[] = [
     range: 'a class of esters in acid at 25 C; only ever a range',
     by: ['lasts'],
   },
+  {
+    what: 'losses that are told in words: oil that shields citral',
+    of: { source: 'mei-2010' },
+    by: ['lasts'],
+  },
   { what: 'cycle of warm and cold: *', of: stressCycles, by: ['observe', 'due', 'show', 'why'] },
   { what: 'what a look can mean: *', of: causeWords, by: ['why'] },
 ];

@@ -81,6 +81,11 @@ export const methodShelves: readonly Shelf[] = [
     by: ['ph', 'adjust', 'drink'],
   },
   {
+    what: 'sourness',
+    of: { source: 'neta-2007' },
+    by: ['adjust'],
+  },
+  {
     what: 'refractometer readings off 20 C, compared with',
     of: { source: 'oiv-as2-02' },
     range: '5 to 15 C',
