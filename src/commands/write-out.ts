@@ -99,6 +99,8 @@ async function refuseOthers(path: string, given: WriteOut, disk: Disk): Promise<
   const { typed, replace = false, mark = defaultMark, markLines = 1, keepsOurs = false } = given;
   const standing = await disk.standing(path);
   if (!standing) {
+    if (await disk.isLink(path))
+      fail('link-to-nothing', `${typed} is a link to a file that is not there`, 'mend or remove the link');
     const folder = await disk.standing(dirname(path));
     if (folder?.kind !== 'folder')
       fail('no-folder', `there is no folder for ${typed}`, 'make the folder first, or write elsewhere');

@@ -1,11 +1,10 @@
 import { spawnSync } from 'node:child_process';
 import {
   closeSync,
+  cpSync,
   mkdirSync,
   mkdtempSync,
   openSync,
-  readdirSync,
-  readFileSync,
   rmSync,
   writeFileSync,
   writeSync,
@@ -14,23 +13,17 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { neckring } from '../commands/neckring.ts';
+import { ledgerWriters, outWriters, textsIn } from './writers.ts';
 
 const scratch = mkdtempSync(join(tmpdir(), 'neckring-full-'));
-const mounted = spawnSync('mount', ['-t', 'tmpfs', '-o', 'size=96k', 'tmpfs', scratch]).status === 0;
-const trial = `trial: 14
-made: 2026-03-02T10:15+00:00
-stages:
-  emulsion:
-    - sweet orange oil: 2 g
-    - polysorbate 80: 6 g
-    - water: to 50 g
-`;
-const file = join(scratch, 'trials/0014.yaml');
-const now = '2026-03-05T09:00:00Z';
+const mounted = spawnSync('mount', ['-t', 'tmpfs', '-o', 'size=1m', 'tmpfs', scratch]).status === 0;
+const folder = join(scratch, 'ledger');
+const filler = join(scratch, 'filler.bin');
+const now = '2026-03-12T12:00:00Z';
 
 /** Writes until the disk takes no more. */
 function fill(): void {
-  const handle = openSync(join(scratch, 'filler.bin'), 'a');
+  const handle = openSync(filler, 'a');
   try {
     for (;;) writeSync(handle, Buffer.alloc(512));
   } catch (thrown) {
@@ -48,35 +41,38 @@ afterAll(() => {
 describe.runIf(mounted)(
   'a disk that is full (a small tmpfs; where none may be mounted, faults are injected in land.test.ts)',
   () => {
-    beforeAll(() => {
-      mkdirSync(join(scratch, 'trials'));
-      writeFileSync(join(scratch, 'bench.yaml'), 'ledger: 1\nbench:\n  time zone: Europe/Lisbon\n');
-      writeFileSync(file, trial);
+    beforeAll(async () => {
+      mkdirSync(folder);
+      cpSync(new URL('../../examples/orange-cardamom', import.meta.url), folder, { recursive: true });
+      writeFileSync(join(scratch, 'seen.jpg'), Uint8Array.of(0xff, 0xd8, 0xff, 0xe0));
+      // What is written out stands there from before.
+      for (const [, ...words] of outWriters) {
+        const ran = await neckring(words, { folder, now: '2026-03-11T12:00:00Z' });
+        expect([words, ran.code <= 1, ran.code]).toEqual([words, true, ran.code]);
+      }
     });
 
-    it.each([
-      ['observe', ['observe', '14', '--look', 'clear']],
-      ['look', ['look', '14', 'clear']],
-      ['new', ['new', '--title', 'next', '--item', '2 g sweet orange oil']],
-      ['reckon', ['reckon', '14']],
-    ])(
+    it.each(
+      [...ledgerWriters, ...outWriters].map(([file, ...words]) => [words.join(' '), file, words] as const),
+    )(
       '%s: exit 2, the file and the cause named, the old text intact, nothing left behind',
-      async (_, words) => {
+      async (_, file, words) => {
+        const before = textsIn(folder);
         fill();
-        const ran = await neckring(words, { folder: scratch, now });
+        const ran = await neckring(words, { folder, now });
         expect([ran.code, ran.out]).toEqual([2, '']);
         expect(ran.err).toContain('no room left on the disk');
-        expect(ran.err).toMatch(/write (trials\/|\.neckring)/);
-        expect(readFileSync(file, 'utf8')).toBe(trial);
-        expect(readdirSync(join(scratch, 'trials'))).toEqual(['0014.yaml']);
+        expect(/ write (\S+);/.exec(ran.err)?.[1]).toMatch(new RegExp(`^\\.neckring|${file.source}|series`));
+        expect(textsIn(folder)).toEqual(before);
       },
     );
 
     it('goes on when there is room again', async () => {
-      rmSync(join(scratch, 'filler.bin'));
-      const ran = await neckring(['observe', '14', '--look', 'clear'], { folder: scratch, now });
-      expect([ran.code, ran.err.includes('wrote') || ran.out !== '']).toEqual([0, true]);
-      expect(readFileSync(file, 'utf8')).toContain('look: clear');
+      rmSync(filler);
+      for (const [, ...words] of [...ledgerWriters, ...outWriters]) {
+        const ran = await neckring(words, { folder, now });
+        expect([words, ran.code <= 1, ran.code <= 1 ? '' : ran.err]).toEqual([words, true, '']);
+      }
     });
   },
 );
