@@ -34,10 +34,24 @@ export interface LimitFigure {
   readonly note?: string;
 }
 
-type Rest = Pick<LimitFigure, 'source' | 'at' | 'read'> &
-  Partial<Pick<LimitFigure, 'food' | 'isDrink' | 'when' | 'note'>>;
+type Rest = Place & Partial<Pick<LimitFigure, 'food' | 'isDrink' | 'when' | 'note'>>;
 
 const drink = 'flavoured soft drinks';
+
+type Place = Pick<LimitFigure, 'source' | 'at' | 'read'>;
+
+/** Title 21 of the US code, whose sections were read unless it says otherwise. */
+export const us = (at: string, read: HowRead = 'text'): Place => ({ source: 'cfr-21', at, read });
+
+/** Regulation (EC) 1333/2008, of which no copy was read, only what others quote. */
+export const eu = (at: string, read: HowRead = 'elsewhere quoted'): Place => ({
+  source: 'eu-1333-2008',
+  at,
+  read,
+});
+/** Its places for flavoured drinks, and for what may go into most food. */
+export const drinks = 'Annex II Part E, 14.1.4';
+export const group = 'Annex II group I';
 
 /** A number for the drink as it is drunk. */
 export const most = (

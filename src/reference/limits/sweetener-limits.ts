@@ -1,7 +1,7 @@
 /** Sweeteners, and what oils bring by nature: what US, EU and Codex texts give for a flavoured drink. */
 
 import type { FormName } from './forms.ts';
-import { codex, type HowRead, type LimitFigure, most, unnumbered } from './published-figure.ts';
+import { codex, type HowRead, type LimitFigure, most, unnumbered, us } from './published-figure.ts';
 
 const reduced = 'energy-reduced flavoured drinks, or without added sugar';
 
@@ -12,7 +12,6 @@ const inDiet = (
   source = 'eu-1333-2008',
 ): LimitFigure =>
   most(form, 'eu', value, 'mg/L', { food: reduced, source, at: 'Annex II Part E, 14.1.4', read });
-
 const byNature = (
   form: FormName,
   value: number,
@@ -24,15 +23,12 @@ const byNature = (
     at: 'Annex III Part B',
     read: 'from memory',
   });
-
 export const sweetenerLimits: readonly LimitFigure[] = [
   inDiet('acesulfame', 350),
-  unnumbered('acesulfame', 'us', 'practice', { source: 'cfr-21', at: '172.800', read: 'text' }),
+  unnumbered('acesulfame', 'us', 'practice', us('172.800')),
   inDiet('aspartame', 600),
   unnumbered('aspartame', 'us', 'practice', {
-    source: 'cfr-21',
-    at: '172.804',
-    read: 'text',
+    ...us('172.804'),
     note: 'phenylalanine is named on the label',
   }),
   inDiet('cyclamic', 250),
@@ -46,16 +42,14 @@ export const sweetenerLimits: readonly LimitFigure[] = [
     unit: 'mg/L',
     food: 'drinks for special diets (12 mg in a US fluid ounce)',
     isDrink: true,
-    source: 'cfr-21',
-    at: '180.37(d)(1)',
-    read: 'text',
+    ...us('180.37(d)(1)'),
   },
   inDiet('sucralose', 300),
-  unnumbered('sucralose', 'us', 'practice', { source: 'cfr-21', at: '172.831', read: 'from memory' }),
+  unnumbered('sucralose', 'us', 'practice', us('172.831', 'from memory')),
   codex('sucralose', 300),
   inDiet('steviol', 80, 'from memory', 'eu-1131-2011'),
   inDiet('neotame', 20),
-  unnumbered('neotame', 'us', 'practice', { source: 'cfr-21', at: '172.829', read: 'from memory' }),
+  unnumbered('neotame', 'us', 'practice', us('172.829', 'from memory')),
   codex('neotame', 33),
 ];
 
