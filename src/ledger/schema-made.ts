@@ -19,7 +19,7 @@ import {
 } from './shape-words.ts';
 
 /** `NAME: amount`, and what else is known of it. */
-const item = keysAnd(
+export const item = keysAnd(
   {
     weighed: optionalText,
     lot: optionalText,
@@ -29,7 +29,7 @@ const item = keysAnd(
   text,
 );
 
-const step = keys({
+export const step = keys({
   do: optional(oneOf(stepWords)),
   what: optionalText,
   to: optionalText,
@@ -45,7 +45,7 @@ const step = keys({
 
 const items = list(item);
 
-const longStage = keys({
+export const longStage = keys({
   makes: optionalText,
   made: optionalText,
   by: optionalText,
@@ -59,7 +59,7 @@ const longStage = keys({
 
 export const stages = names(either(items, longStage));
 
-const sample = keys({
+export const sample = keys({
   of: optionalText,
   in: optionalText,
   cover: optionalText,
@@ -75,7 +75,7 @@ const sample = keys({
 
 export const samples = optional(names(optional(sample)));
 
-const observation = keys({
+export const observation = keys({
   at: text,
   sample: optionalText,
   look: textOrTexts,
@@ -106,7 +106,10 @@ const observation = keys({
 export const observations = optional(list(observation));
 
 /** A calculator's own keys stand beside these, and may hold lists and maps. */
-const result = keysAnd({ at: text, calculator: text, stage: optionalText, of: optionalText }, anything);
+export const result = keysAnd(
+  { at: text, calculator: text, stage: optionalText, of: optionalText },
+  anything,
+);
 
 export const results = optional(list(result));
 

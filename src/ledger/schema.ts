@@ -17,7 +17,7 @@ import {
 } from './shape-words.ts';
 import type { TreeNode } from './tree.ts';
 
-const dropper = keys({
+export const dropper = keys({
   drop: text,
   spread: optionalText,
   liquid: optionalText,
@@ -26,62 +26,59 @@ const dropper = keys({
   drops: optionalText,
 });
 
-const balance = keys({ division: text, limit: optionalText, name: optionalText });
+export const balance = keys({ division: text, limit: optionalText, name: optionalText });
 
-const vessel = keys({
+export const vessel = keys({
   name: optionalText,
   volume: optionalText,
   mass: optionalText,
   count: optionalText,
 });
 
-const bench = keys({
-  ledger: text,
-  bench: optional(
-    keys({
-      name: optionalText,
-      'time zone': optionalText,
-      balances: optional(list(balance)),
-      vessels: optional(list(vessel)),
-      weighing: optionalText,
-      drop: optionalText,
-      dropper: optional(dropper),
-      temperature: optionalText,
-      viewed: textOrTexts,
-      covers: texts,
-      settle: optionalText,
-      watch: optionalText,
-      looks: texts,
-      'long watch': texts,
-      tastes: texts,
-      margin: optionalText,
-      'largest dilution': optionalText,
-      water: optional(
-        keys({
-          alkalinity: optionalText,
-          hardness: optionalText,
-          chlorine: optionalText,
-          iron: optionalText,
-          sodium: optionalText,
-          ph: optionalText,
-        }),
-      ),
-      'foam test': optional(
-        keys({
-          glass: optionalText,
-          volume: optionalText,
-          temperature: optionalText,
-          pour: optionalText,
-        }),
-      ),
-      limits: texts,
-    }),
-  ),
+export const water = keys({
+  alkalinity: optionalText,
+  hardness: optionalText,
+  chlorine: optionalText,
+  iron: optionalText,
+  sodium: optionalText,
+  ph: optionalText,
 });
+
+export const foamTest = keys({
+  glass: optionalText,
+  volume: optionalText,
+  temperature: optionalText,
+  pour: optionalText,
+});
+
+export const habits = keys({
+  name: optionalText,
+  'time zone': optionalText,
+  balances: optional(list(balance)),
+  vessels: optional(list(vessel)),
+  weighing: optionalText,
+  drop: optionalText,
+  dropper: optional(dropper),
+  temperature: optionalText,
+  viewed: textOrTexts,
+  covers: texts,
+  settle: optionalText,
+  watch: optionalText,
+  looks: texts,
+  'long watch': texts,
+  tastes: texts,
+  margin: optionalText,
+  'largest dilution': optionalText,
+  water: optional(water),
+  'foam test': optional(foamTest),
+  limits: texts,
+});
+
+const bench = keys({ ledger: text, bench: optional(habits) });
 
 const figures = Object.fromEntries(Object.keys(figureUnits).map((name) => [name, optionalText]));
 
-const ingredient = keys({
+export const ingredient = keys({
   ...figures,
   like: optionalText,
   role: optional(oneOf(roles)),
@@ -125,6 +122,13 @@ const batch = keys({
   stages: optional(stages),
 });
 
+export const decided = keys({
+  text: optionalText,
+  date: optionalText,
+  ratio: optionalText,
+  why: optionalText,
+});
+
 const series = keys({
   series: text,
   question: optionalText,
@@ -139,7 +143,7 @@ const series = keys({
   shape: optional(oneOf(['edge', 'window'])),
   formula: optionalText,
   note: optionalText,
-  decided: optional(keys({ text: optionalText, date: optionalText, ratio: optionalText, why: optionalText })),
+  decided: optional(decided),
 });
 
 const formula = keys({
