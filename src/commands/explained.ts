@@ -4,7 +4,7 @@ import type { Citation } from '../calc/answer.ts';
 import { withLocator } from '../calc/working.ts';
 import { workingBlocks } from '../output/answer-page.ts';
 import type { Page } from '../output/view.ts';
-import { sources as bibliography } from '../reference/library.ts';
+import { sources as bibliography } from '../reference/kept-sources.ts';
 import { lawUses } from '../reference/uses/index.ts';
 import type { Use } from '../reference/uses/use.ts';
 import type { Explanation, Outcome } from './command.ts';
@@ -83,12 +83,16 @@ function rangeOf(one: Citation, laws: readonly Use[]): string {
 
 const keyOf = (source: string): string => source.split('#')[0] ?? source;
 
+/** By what it is for; else by its source, as a key or in words, where that holds for one range only. */
 function registered({ for: purpose, source }: Citation, laws: readonly Use[]): string | undefined {
   const named = laws.find((use) => use.what === purpose);
   if (named) return named.range;
-  const ranges = new Set(
-    laws.flatMap((use) => (use.source === keyOf(source) && use.range ? [use.range] : [])),
-  );
+  const key = keyOf(source);
+  const isFrom = (use: Use): boolean => {
+    const words = sourceWords(use.source, bibliography);
+    return use.source === key || source === words || source.startsWith(`${words}, `);
+  };
+  const ranges = new Set(laws.flatMap((use) => (use.range !== undefined && isFrom(use) ? [use.range] : [])));
   const [only, second] = ranges;
   return second === undefined ? only : undefined;
 }

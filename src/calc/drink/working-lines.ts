@@ -3,6 +3,7 @@
 import { energySource } from '../../reference/energy.ts';
 import { acidSystems, type DissociationStep } from '../../reference/solution/acid-constants.ts';
 import type { Citation, WorkingLine } from '../answer.ts';
+import { densityCitations } from '../density/cite-densities.ts';
 import { numberText } from '../number-text.ts';
 import type { FinishedDrink } from './finished-drink.ts';
 import { titratedToPh } from './stage-acidity.ts';
@@ -64,6 +65,7 @@ export function drinkCitations(drink: FinishedDrink): readonly Citation[] {
     ...constants,
     ...(drink.acidity ? [cited('activity coefficients', 'davies-1962')] : []),
     cited('density of sugar solutions', 'icumsa-sucrose-density'),
+    ...densityCitations(drink.stage.substances.map(({ entry }) => entry)),
     cited('water activity', 'norrish-1966'),
     ...(drink.refractometerBrix === undefined
       ? []

@@ -10,6 +10,7 @@ import type { ResolvedStage } from '../mixture/picture.ts';
 import { numberText } from '../number-text.ts';
 import type { Working } from '../working.ts';
 import { type Calibration, fewestReadings } from './calibration.ts';
+import { citeMedium } from './cite-medium.ts';
 import { dropletsFrom, type Haze, hazeIn, type Inverse } from './clarity.ts';
 import { sayClarityCautions } from './clarity-cautions.ts';
 import { clarityLead } from './clarity-lead.ts';
@@ -155,7 +156,8 @@ function emulsionOf(given: ClarityGiven, working: Working, wavelengthNanometres:
     if (given.oilDensity === undefined) working.figure(entry, 'density');
   }
   const index = given.mediumIndex ?? answered(mediumIndex(medium));
-  if (given.mediumIndex === undefined) working.cite('index of sugar and water, 20 C', 'icumsa-1974');
+  if (given.mediumIndex === undefined) working.cite('index of sugar solutions', 'icumsa-1974');
+  citeMedium(medium, working, given.mediumIndex === undefined);
   for (const [name, value] of [
     ['--oil-index', oil.index],
     ['--medium-index', index],

@@ -6,6 +6,7 @@ import { hindered, matchAccuracy, ripeningStop, riseFactor, usualHeight } from '
 import { answered } from '../answered.ts';
 import type { NothingAsked, PlainFound, Taken, TrialPicture, Worked } from '../calculator.ts';
 import type { RingFields, RingGiven } from '../calculators/ring.ts';
+import { citeMedium } from '../light/cite-medium.ts';
 import { oilPhase } from '../light/medium-index.ts';
 import { mediumItems, type StageMedium, stageMedium, stagesWithOil } from '../light/stage-medium.ts';
 import { dropletFault } from '../light/turbidity.ts';
@@ -96,6 +97,9 @@ function settingOf(given: RingGiven, working: Working): Setting {
       medium.sugarShare > 0 ? 'genotelle-1978' : 'kestin-1978',
       medium.sugarShare === 0,
     );
+  if (!given.mediumDensity) citeMedium(medium, working, false);
+  if (!given.oilDensity) working.cite('how citrus oils expand', 'melinder-2010#d-limonene');
+  if (medium.sugarShare > 0) working.cite('density of sugar solutions', 'icumsa-sucrose-density');
   if (!(viscosity > 0))
     return fail('not-positive', '--viscosity 0 is no liquid', 'give it in mPa s, such as 1.3');
   const heightMetres = given.height?.inner ?? usualHeight.millimetres / 1000;

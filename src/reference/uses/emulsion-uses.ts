@@ -45,6 +45,13 @@ const keeping = `${keepingCelsius.low} to ${keepingCelsius.high} C`;
 
 export const emulsionShelves: readonly Shelf[] = [
   {
+    what: 'gas constant, Boltzmann constant, standard gravity',
+    of: { source: 'general-knowledge', locator: 'exact SI and standard values', fromMemory: true },
+    range: 'anywhere',
+    by: ['ring', 'why', 'lasts', 'ph', 'adjust', 'drink', 'carbonation'],
+    always: ['ring', 'lasts', 'ph', 'adjust', 'drink', 'carbonation'],
+  },
+  {
     what: 'what an HLB is fit for',
     of: hlbRangesCite,
     range: 'HLB 3 to 18, non-ionic emulsifiers',
