@@ -12,6 +12,7 @@ import { layOut } from './output/page.ts';
 import type { Paint } from './output/paint.ts';
 import { problemsText } from './output/problem-page.ts';
 import { tameText, visible } from './output/visible.ts';
+import { wrapped } from './output/wrap.ts';
 import { isProblemError, type Problem, type ProblemError } from './problem.ts';
 import { usageProblem } from './usage.ts';
 
@@ -98,7 +99,8 @@ async function dispatch(words: readonly string[], io: Io, manner: Manner): Promi
   const problemWidth = io.outIsTerminal ? io.columns : undefined;
   io.out(await layOut(outcome.page, { width: io.columns, paint: manner.outPaint, problemWidth }));
   io.err(problemsText(outcome.problems ?? [], manner.errPaint, errWidth(io)));
-  for (const note of outcome.notes ?? []) io.err(`${visible(note)}\n`);
+  const noteWidth = errWidth(io) ?? Number.POSITIVE_INFINITY;
+  for (const note of outcome.notes ?? []) io.err(`${wrapped(visible(note), noteWidth).join('\n')}\n`);
   return outcome.exitCode;
 }
 

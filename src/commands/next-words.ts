@@ -67,7 +67,7 @@ function valueBlocks({ rungs, next }: NextShown): Page {
   const repeats =
     'These are repeats, and meant: two beakers alike at the break tell more than one further off.';
   return [
-    { kind: 'lines', lines },
+    { kind: 'text', text: lines.join('\n') },
     ...(counts.size < next.ratios.length ? [{ kind: 'text', text: repeats } as const] : []),
   ];
 }

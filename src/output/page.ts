@@ -2,7 +2,7 @@
 
 import type { Paint } from './paint.ts';
 import { problemsText } from './problem-page.ts';
-import type { Align, Block, Column, Page } from './view.ts';
+import type { Align, Block, Page } from './view.ts';
 import { tameText, visible } from './visible.ts';
 import { cellWidth, padEnd, padStart, wrapped } from './wrap.ts';
 
@@ -18,7 +18,8 @@ export async function layOut(page: Page, sheet: Sheet): Promise<string> {
   let isUnderHeading = true;
   for (const raw of page) {
     const block = tame(raw);
-    const lines = block.kind === 'grid' ? await layOutWrapped(block, sheet) : layOutBlock(block, sheet);
+    const isGrid = block.kind === 'grid' || (block.kind === 'table' && isTooWide(block, sheet.width));
+    const lines = isGrid ? await layOutWrapped(block, sheet) : layOutBlock(block, sheet);
     if (lines.length === 0) continue;
     text += `${isUnderHeading ? '' : '\n'}${lines.join('\n')}\n`;
     isUnderHeading = block.kind === 'heading';
@@ -51,17 +52,39 @@ function tame(block: Block): Block {
 }
 
 type Grid = Extract<Block, { readonly kind: 'grid' }>;
+type Table = Extract<Block, { readonly kind: 'table' }>;
 
-async function layOutWrapped(block: Grid, sheet: Sheet): Promise<readonly string[]> {
+async function layOutWrapped(block: Grid | Table, sheet: Sheet): Promise<readonly string[]> {
   const { layOutGrid } = await import('./table.ts');
-  return layOutGrid({ ...block, ...sheet });
+  return layOutGrid({ ...block, rows: alignedRows(block), ...sheet });
 }
+
+/** The rows with the numbers of a column under each other. */
+function alignedRows({ columns, rows }: Grid | Table): readonly (readonly string[])[] {
+  const cells = columns.map((column, at) => {
+    const texts = rows.map((row) => row[at] ?? '');
+    return column.align === 'point' ? alignedOnPoint(texts) : texts;
+  });
+  return rows.map((_, index) => cells.map((column) => column[index] ?? ''));
+}
+
+const gap = 2;
+
+function isTooWide(table: Table, width: number): boolean {
+  const widths = widthsOf(table, alignedRows(table));
+  return widths.reduce((sum, one) => sum + one, 0) + gap * (widths.length - 1) > width;
+}
+
+const widthsOf = ({ columns }: Table, rows: readonly (readonly string[])[]): readonly number[] =>
+  columns.map((column, at) =>
+    rows.reduce((most, row) => Math.max(most, cellWidth(row[at] ?? '')), cellWidth(column.head)),
+  );
 
 function layOutBlock(block: Exclude<Block, Grid>, sheet: Sheet): readonly string[] {
   const { width, paint } = sheet;
   switch (block.kind) {
     case 'heading':
-      return [paint('strong', block.text)];
+      return wrapped(block.text, width).map((line) => paint('strong', line));
     case 'text':
       return wrapped(block.text, width).map((line) => paint(block.tone ?? 'plain', line));
     case 'problems':
@@ -71,7 +94,7 @@ function layOutBlock(block: Exclude<Block, Grid>, sheet: Sheet): readonly string
     case 'pairs':
       return layOutPairs(block, width);
     case 'table':
-      return layOutTable(block.columns, block.rows, sheet);
+      return layOutTable(block, sheet);
     case 'notes':
       return block.notes.flatMap((note) =>
         layOutNote(block.mark, note, width).map((line) => paint(block.tone ?? 'plain', line)),
@@ -86,12 +109,13 @@ function layOutNote(mark: string, note: string, width: number): readonly string[
   );
 }
 
-/** Labels longer than this stand on a line of their own. */
-const widestLabel = 34;
+/** Labels longer than this stand on a line of their own; on a narrow terminal those of half a line do. */
+const longestLabel = 34;
 
 type Pairs = Extract<Block, { readonly kind: 'pairs' }>;
 
 function layOutPairs({ pairs, areSentences }: Pairs, width: number): readonly string[] {
+  const widestLabel = Math.min(longestLabel, Math.floor(width / 2));
   const labelWidths = pairs.map(([label]) => cellWidth(label)).filter((cells) => cells <= widestLabel);
   const labelWidth = Math.max(0, ...labelWidths);
   const texts = pairs.map(([, value]) => value);
@@ -104,31 +128,23 @@ function layOutPairs({ pairs, areSentences }: Pairs, width: number): readonly st
     const beside = lines.map((line, at) =>
       `${padEnd(at === 0 && !isLong ? label : '', labelWidth)}  ${line}`.trimEnd(),
     );
-    return isLong ? [label, ...beside] : beside;
+    return isLong ? [...wrapped(label, width), ...beside] : beside;
   });
 }
 
-function layOutTable(
-  columns: readonly Column[],
-  rows: readonly (readonly string[])[],
-  sheet: Sheet,
-): readonly string[] {
-  const cells = columns.map((column, at) => {
-    const texts = rows.map((row) => row[at] ?? '');
-    return column.align === 'point' ? alignedOnPoint(texts) : texts;
-  });
-  const widths = columns.map((column, at) =>
-    Math.max(cellWidth(column.head), ...(cells[at] ?? []).map(cellWidth)),
-  );
+function layOutTable(table: Table, sheet: Sheet): readonly string[] {
+  const { columns } = table;
+  const rows = alignedRows(table);
+  const widths = widthsOf(table, rows);
   const line = (texts: readonly string[]): string =>
     texts
       .map((text, at) => pad(text, widths[at] ?? 0, columns[at]?.align ?? 'left'))
-      .join('  ')
+      .join(' '.repeat(gap))
       .trimEnd();
   const head = columns.some((column) => column.head !== '')
     ? [sheet.paint('strong', line(columns.map((column) => column.head)))]
     : [];
-  return [...head, ...rows.map((_, index) => line(cells.map((column) => column[index] ?? '')))];
+  return [...head, ...rows.map(line)];
 }
 
 function pad(text: string, width: number, align: Align): string {

@@ -3,7 +3,7 @@
 import Table from 'cli-table3';
 import type { Paint } from './paint.ts';
 import type { Column } from './view.ts';
-import { cellWidth, padEnd, padStart } from './wrap.ts';
+import { cellWidth, padEnd, padStart, wrapped } from './wrap.ts';
 
 const gap = 2;
 /** The table library takes seconds for thousands of rows; longer tables are laid out by our own few lines. */
@@ -18,22 +18,59 @@ export interface GridInput {
 
 export function layOutGrid(grid: GridInput): readonly string[] {
   const widths = fittedWidths(grid);
+  if (!widths) return stackedRows(grid);
   return grid.rows.length > longestWrapped ? cutRows(grid, widths) : wrappedRows(grid, widths);
 }
 
-/** Each column as wide as its longest cell; the widest columns give way until all fit. */
-function fittedWidths({ columns, rows, width }: GridInput): readonly number[] {
-  const widths = columns.map((column, at) =>
-    rows.reduce((most, row) => Math.max(most, cellWidth(row[at] ?? '')), cellWidth(column.head)),
-  );
+/** A word that is longer is cut. */
+const longestKept = 24;
+
+/** Each column as wide as its longest cell; the widest give way, down to their longest word, until all fit. */
+function fittedWidths({ columns, rows, width }: GridInput): readonly number[] | undefined {
+  const textsOf = (at: number): readonly string[] => [
+    columns[at]?.head ?? '',
+    ...rows.map((row) => row[at] ?? ''),
+  ];
+  const most = (texts: readonly string[]): number =>
+    texts.reduce((widest, one) => Math.max(widest, cellWidth(one)), 0);
+  const widths = columns.map((_, at) => most(textsOf(at)));
   const room = width - gap * (columns.length - 1);
-  while (widths.reduce((sum, one) => sum + one, 0) > room) {
-    const widest = widths.indexOf(Math.max(...widths));
-    const now = widths[widest] ?? 0;
-    if (now <= 8) break;
-    widths[widest] = now - 1;
+  const excess = () => widths.reduce((sum, one) => sum + one, 0) - room;
+  if (excess() <= 0) return widths;
+  const least = columns.map(({ align }, at) =>
+    align === 'point'
+      ? (widths[at] ?? 0)
+      : Math.min(longestKept, most(textsOf(at).flatMap((text) => text.split(' ')))),
+  );
+  while (excess() > 0) {
+    const spare = widths.map((one, at) => (one > (least[at] ?? 0) ? one : 0));
+    const widest = spare.indexOf(Math.max(...spare));
+    if (!spare[widest]) return undefined;
+    widths[widest] = (widths[widest] ?? 0) - 1;
   }
   return widths;
+}
+
+/** Where the columns don't fit beside each other: each row by itself, its cells under the first. */
+function stackedRows({ columns, rows, width, paint }: GridInput): readonly string[] {
+  const [first] = columns;
+  const named = columns.slice(1).map(({ head }) => head);
+  const short = named.map(cellWidth).filter((cells) => cells <= width / 2);
+  const label = Math.max(0, ...short);
+  return rows.flatMap((row) => {
+    const head = [first?.head ?? '', row[0]?.trim() ?? ''].filter((text) => text !== '').join(' ');
+    const cells = named.flatMap((name, at): readonly string[] => {
+      const cell = row[at + 1]?.trim() ?? '';
+      if (cell === '') return [];
+      const lines = wrapped(cell, Math.max(8, width - label - 4));
+      const isLong = cellWidth(name) > label;
+      const beside = lines.map(
+        (line, index) => `  ${padEnd(index === 0 && !isLong ? name : '', label)}  ${line}`,
+      );
+      return isLong ? [...wrapped(`  ${name}`, width), ...beside] : beside;
+    });
+    return [...wrapped(head, width).map((line) => paint('strong', line)), ...cells];
+  });
 }
 
 function wrappedRows({ columns, rows, paint }: GridInput, widths: readonly number[]): readonly string[] {
@@ -52,7 +89,7 @@ function wrappedRows({ columns, rows, paint }: GridInput, widths: readonly numbe
     chars: { ...Object.fromEntries([...none, ...more].map((name) => [name, ''])), middle: ' '.repeat(gap) },
     style: { head: [], border: [], 'padding-left': 0, 'padding-right': 0 },
     colWidths: [...widths],
-    colAligns: columns.map((column) => (column.align === 'left' ? 'left' : 'right')),
+    colAligns: columns.map((column) => (column.align === 'right' ? 'right' : 'left')),
     wordWrap: true,
   });
   table.push(
@@ -69,7 +106,7 @@ function wrappedRows({ columns, rows, paint }: GridInput, widths: readonly numbe
 function cutRows({ columns, rows, paint }: GridInput, widths: readonly number[]): readonly string[] {
   const line = (cells: readonly string[]): string =>
     cells
-      .map((cell, at) => fitted(cell, widths[at] ?? 0, columns[at]?.align !== 'left'))
+      .map((cell, at) => fitted(cell, widths[at] ?? 0, columns[at]?.align === 'right'))
       .join(' '.repeat(gap))
       .trimEnd();
   return [paint('strong', line(columns.map((column) => column.head))), ...rows.map(line)];
