@@ -98,6 +98,13 @@ describe('a series over the dose of antifoam', () => {
     expect(page).not.toMatch(/\b(safe|legal|compliant|approved|permitted)\b/i);
   });
 
+  it('with --explain shows the mean of each dose, and what was taken for the antifoam', async () => {
+    const { out } = await neckring(['series', 'foam', '--explain'], { folder: await foamLedger(four) });
+    expect(out).toContain(' - dose 20.0 ppm: head = mean of its pours\n   3 of 9 pours: 14.3 mm\n');
+    expect(out).toContain(' - dose 120 ppm: active = antifoam x its active share / drink\n   12 mg/kg\n');
+    expect(out).toContain('silicone in an antifoam emulsion: common practice, no source');
+  });
+
   it('stands on the page of the series and in its JSON, cautions and all', async () => {
     const folder = await foamLedger(four);
     const page = await neckring(['series', 'foam', '--head', '5 to 15 mm'], { folder });
