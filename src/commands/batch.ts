@@ -22,14 +22,16 @@ export async function runBatch(call: Call, io: Io): Promise<Outcome> {
 
 async function listBatches(io: Io): Promise<Outcome> {
   const here = await openHere(io);
-  const cards = (await openFolder(here, 'batches', readBatchCard)).flatMap(({ card }) => card ?? []);
+  const opened = await openFolder(here, 'batches', readBatchCard);
+  const cards = opened.flatMap(({ card }) => card ?? []);
+  const errors = opened.flatMap(({ problems }) => problems.filter(({ severity }) => severity === 'error'));
   const of = (card: (typeof cards)[number]): string =>
     card.formula?.text ?? (card.trial === undefined ? '' : `trial ${card.trial}`);
   return {
-    exitCode: 0,
+    exitCode: errors.length > 0 ? 1 : 0,
     page:
       cards.length === 0
-        ? [{ kind: 'text', text: 'No batches yet. neckring batch record FORMULA … writes the first.' }]
+        ? [{ kind: 'text', text: opened.length === 0 ? noneYet : 'No batch that can be read.' }]
         : [
             {
               kind: 'grid',
@@ -59,6 +61,10 @@ async function listBatches(io: Io): Promise<Outcome> {
           bottles: { value: card.bottles ?? null, unit: '' },
         })),
       },
+      problems: errors,
     }),
+    problems: errors,
   };
 }
+
+const noneYet = 'No batches yet. neckring batch record FORMULA … writes the first.';

@@ -11,6 +11,7 @@ import { writtenTime } from '../ledger/typed-time.ts';
 import { fail, ProblemError } from '../problem.ts';
 import { nearestNames } from '../reference/name.ts';
 import { type Here, type OpenedTrial, openTrialNamed } from './open-ledger.ts';
+import { thereWords } from './there-words.ts';
 
 export interface OpenedBatch extends Opened<BatchCard> {
   readonly card: BatchCard;
@@ -46,12 +47,12 @@ export async function openMade(here: Here, io: Io, typed: string): Promise<Opene
   const batch = await findBatch(here, io, typed);
   if (batch) return batch;
   if (/^\d{1,9}$/.test(typed) || typed.endsWith('.yaml')) return openTrialNamed(here, io, typed);
-  const names = (await openFolder(here, 'batches', readBatchCard)).flatMap(({ card }) => card?.name ?? []);
+  const all = await openFolder(here, 'batches', readBatchCard);
+  const names = all.flatMap(({ card }) => card?.name ?? []);
+  const unread = all.flatMap(({ card, file }) => (card ? [] : [file]));
   const near = nearestNames(typed, names, 3);
-  const there =
-    names.length === 0
-      ? 'there are no batches yet: neckring batch record writes one'
-      : `the batches here are ${names.slice(-8).join(', ')}`;
+  const none = 'there are no batches yet: neckring batch record writes one';
+  const there = thereWords({ kind: 'batches', names: names.slice(-8), unread, none });
   return fail(
     'no-batch',
     `there is no trial ${typed}, nor a batch of that name`,

@@ -5,7 +5,7 @@ import type { Book } from '../calc/book.ts';
 import type { Mixture } from '../calc/mixture/picture.ts';
 import type { Io } from '../io.ts';
 import type { BatchCard, FormulaCard, TrialCard } from '../ledger/cards.ts';
-import { filesIn, openFolder } from '../ledger/folder.ts';
+import { openFolder } from '../ledger/folder.ts';
 import { type Opened, openFile } from '../ledger/open-file.ts';
 import { problemAt } from '../ledger/places.ts';
 import { readFormulaCard } from '../ledger/read-formula.ts';
@@ -15,6 +15,7 @@ import { isSameName } from '../ledger/stage-name.ts';
 import { fail, type Problem, ProblemError } from '../problem.ts';
 import { nearestNames, normaliseName } from '../reference/name.ts';
 import { type Here, type OpenedTrial, openTrialNamed } from './open-ledger.ts';
+import { thereWords } from './there-words.ts';
 
 export interface OpenedFormula extends Opened<FormulaCard> {
   readonly card: FormulaCard;
@@ -67,22 +68,15 @@ async function formulaByName(here: Here, typed: string): Promise<Opened<FormulaC
     );
   }
   const byFile = all.find(({ file }) => file === `formulas/${typed}.yaml`);
-  return (
-    byFile ??
-    noSuchDesign(
-      here,
-      typed,
-      all.flatMap(({ card }) => (card ? [card.name] : [])),
-    )
-  );
+  return byFile ?? noSuchDesign(typed, all);
 }
 
-function noSuchDesign(here: Here, typed: string, names: readonly string[]): never {
+function noSuchDesign(typed: string, all: readonly Opened<FormulaCard>[]): never {
+  const names = all.flatMap(({ card }) => (card ? [card.name] : []));
+  const unread = all.flatMap(({ card, file }) => (card ? [] : [file]));
   const near = nearestNames(normaliseName(typed), names, 3);
-  const there =
-    names.length === 0 && filesIn(here.root, 'formulas', here.port).length === 0
-      ? 'there are no formulas yet; a trial is named by its number'
-      : `the formulas here are ${names.slice(0, 8).join(', ')}; a trial is named by its number`;
+  const none = 'there are no formulas yet';
+  const there = `${thereWords({ kind: 'formulas', names, unread, none })}; a trial is named by its number`;
   const hint = near.length > 0 ? `did you mean ${near.map((name) => `"${name}"`).join(' or ')}?` : there;
   return fail('no-formula', `there is no formula or trial "${typed}"`, hint);
 }

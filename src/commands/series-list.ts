@@ -29,7 +29,7 @@ export async function listSeries(here: Here): Promise<Outcome> {
     exitCode: errors.length > 0 ? 1 : 0,
     page: [
       all.length === 0
-        ? { kind: 'text', text: 'No series yet. neckring ladder plans one and writes it.' }
+        ? { kind: 'text', text: opened.length === 0 ? noneYet : noneRead }
         : {
             kind: 'grid',
             columns: [
@@ -47,6 +47,9 @@ export async function listSeries(here: Here): Promise<Outcome> {
     problems: errors,
   };
 }
+
+const noneYet = 'No series yet. neckring ladder plans one and writes it.';
+const noneRead = 'No series that can be read.';
 
 /** The trials of each series by its name as names are compared, in the order of the files. */
 function bySeries(trials: readonly TrialCard[]): ReadonlyMap<string, readonly TrialCard[]> {

@@ -4,7 +4,7 @@ import { isAbsolute, relative, resolve, sep } from 'node:path';
 import type { Book } from '../calc/book.ts';
 import type { Io } from '../io.ts';
 import type { SeriesCard, TrialCard } from '../ledger/cards.ts';
-import { filesIn, openFolder } from '../ledger/folder.ts';
+import { openFolder } from '../ledger/folder.ts';
 import { type Opened, openFile } from '../ledger/open-file.ts';
 import { readSeriesCard } from '../ledger/read-series.ts';
 import { makeSources } from '../ledger/resolve.ts';
@@ -17,6 +17,7 @@ import { nearestNames, normaliseName } from '../reference/name.ts';
 import { bookOf } from './ledger-book.ts';
 import type { Here } from './open-ledger.ts';
 import { listed } from './series-words.ts';
+import { thereWords } from './there-words.ts';
 
 export interface OpenedSeries extends Opened<SeriesCard> {
   readonly card: SeriesCard;
@@ -73,11 +74,9 @@ async function noSuchSeries(here: Here, typed: string, all: readonly Opened<Seri
       `${message}, though ${trials.length === 1 ? 'trial' : 'trials'} ${listed(trials)} ${trials.length === 1 ? 'names' : 'name'} it`,
       `make series/NAME.yaml with "series: ${typed}" and "varies: oil per emulsifier", or name one that is there in the trials`,
     );
-  const there =
-    filesIn(here.root, 'series', here.port).length === 0
-      ? 'there are none yet: neckring ladder writes one'
-      : `the series here are ${names.slice(0, 8).join(', ')}`;
-  return fail('no-series', message, there);
+  const unread = all.flatMap(({ card, file }) => (card ? [] : [file]));
+  const none = 'there are none yet: neckring ladder writes one';
+  return fail('no-series', message, thereWords({ kind: 'series', names, unread, none }));
 }
 
 /** The rungs of a series. What is wrong in a trial's file is among the problems, not thrown. */
