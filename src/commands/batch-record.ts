@@ -13,6 +13,7 @@ import { seeFolder } from '../ledger/land.ts';
 import { nameWords } from '../ledger/new-files.ts';
 import { readText } from '../ledger/open-file.ts';
 import { readBatchCard } from '../ledger/read-batch.ts';
+import { hasFileIn, withoutSchemaLine, withSchemaLine } from '../ledger/schema-files.ts';
 import { isSameName } from '../ledger/stage-name.ts';
 import type { TypedTime } from '../ledger/typed-time.ts';
 import { envelope } from '../output/answer-json.ts';
@@ -51,7 +52,7 @@ export async function runBatchRecord(call: Call, io: Io): Promise<Outcome> {
   const file = `${folder}/${nameWords(name)}.yaml`;
   const revision = revisionWords(await fileRevision(here.root, design.file));
   const facts = await withArithmetic(() => textOf({ call, io, here, design, plan, name, revision }));
-  const draft = batchText(facts);
+  const draft = withSchemaLine(hasFileIn(here), 'batch', batchText(facts));
   const read = (text: string): OpenedBatch => opened(here, file, text);
   const weighed = await weighedInto({ call, here, book, plan, batch: read(draft), figures });
   const text = weighed.facts.reduce((before, { stage, index, key, value }) => {
@@ -90,8 +91,9 @@ function refuseTwin(
   fail('same-batch', `${folder}/${twin} says the same already`, hint);
 }
 
-/** The text of a batch without its name and the time at which it was made. */
-const apart = (text: string): string => text.replace(/^(batch|made| {2}- at): .*$/gmu, '$1:');
+/** The text of a batch without the line for editors, its name and the time at which it was made. */
+const apart = (text: string): string =>
+  withoutSchemaLine(text).replace(/^(batch|made| {2}- at): .*$/gmu, '$1:');
 
 interface Filed {
   readonly name: string;

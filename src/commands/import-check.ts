@@ -49,7 +49,7 @@ export async function checkedRows({ rows, table, here, io, firstNumber }: Checki
   let good = fresh;
   let rejected = rows.rejected;
   for (;;) {
-    const numbered = good.map((row, at) => numberedRow(row, firstNumber + at));
+    const numbered = good.map((row, at) => numberedRow(row, firstNumber + at, ledger.hasFile));
     const changes = numbered.map(({ file, text }) => ({ path: file, before: undefined, after: text }));
     const after = await readLedger(here.root, overlayPort(port, here.root, changes));
     const found = newProblems(before, checkLedger(after, ingredients));

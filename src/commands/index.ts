@@ -18,6 +18,7 @@ import { quickKeepingCommands } from './quick-keeping-commands.ts';
 import { quickSolutionCommands } from './quick-solution-commands.ts';
 import { reportCommands } from './report-commands.ts';
 import { scaleCommands } from './scale-commands.ts';
+import { schemaCommand } from './schema-command.ts';
 import { seriesCommands } from './series-commands.ts';
 import { sharingCommands } from './sharing-commands.ts';
 import { sourcesCommands } from './sources-commands.ts';
@@ -32,6 +33,7 @@ export const commands: readonly CommandSpec[] = [
   ...quickKeepingCommands,
   ...quickIntakeCommands,
   ...ledgerCommands,
+  schemaCommand,
   ...drinkCommands,
   ...weighingCommands,
   ...lookingCommands,

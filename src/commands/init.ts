@@ -4,13 +4,16 @@ import { nodeDisk } from '../ledger/disk.ts';
 import { naming } from '../ledger/disk-problem.ts';
 import { benchFile, findRoot } from '../ledger/find-root.ts';
 import { ingredientsFile } from '../ledger/folder.ts';
+import { allKindSchemas } from '../ledger/json-schema.ts';
 import { newBenchText, newIngredientsText } from '../ledger/new-files.ts';
+import { schemaFileOf, schemaFolder, schemaLine } from '../ledger/schema-files.ts';
 import { openTimeZone } from '../ledger/times.ts';
 import { envelope } from '../output/answer-json.ts';
 import { fail } from '../problem.ts';
 import { type Call, type Outcome, optionValue } from './command.ts';
 import { landHere } from './land-text.ts';
 import { readPort } from './open-ledger.ts';
+import { toolVersion } from './tool-version.ts';
 
 export async function runInit(call: Call, io: Io): Promise<Outcome> {
   const folder = resolve(io.workingFolder, call.words[0] ?? '.');
@@ -24,10 +27,14 @@ export async function runInit(call: Call, io: Io): Promise<Outcome> {
     fail('bad-time-zone', `--time-zone: there is no zone "${zone}"`, 'give a name such as Europe/Lisbon');
   await naming(folder, () => nodeDisk.makeFolder(folder));
   // The bench comes last: it is what makes the folder a ledger, so that an init that was cut off can be typed again.
-  const files = [
-    { path: ingredientsFile, before: undefined, after: newIngredientsText },
-    { path: benchFile, before: undefined, after: newBenchText(zone) },
-  ].filter(({ path }) => readPort(io).sizeOf(resolve(folder, path)) === undefined);
+  const texts: readonly (readonly [string, string])[] = [
+    ...allKindSchemas(toolVersion).map(({ kind, text }) => [schemaFileOf(kind), text] as const),
+    [ingredientsFile, schemaLine('ingredients') + newIngredientsText],
+    [benchFile, schemaLine('bench') + newBenchText(zone)],
+  ];
+  const files = texts
+    .map(([path, after]) => ({ path, before: undefined, after }))
+    .filter(({ path }) => readPort(io).sizeOf(resolve(folder, path)) === undefined);
   const written = [...(await landHere(folder, call, io, async () => files))].sort();
   return {
     exitCode: 0,
@@ -43,9 +50,14 @@ export async function runInit(call: Call, io: Io): Promise<Outcome> {
       },
     ],
     json: envelope({ schema: 'init@1', given: { folder }, found: { written } }),
-    notes: written.map((path) => `wrote ${path}`),
+    notes: [
+      ...written.filter((path) => !isSchema(path)).map((path) => `wrote ${path}`),
+      ...(written.some(isSchema) ? [`wrote ${schemaFolder}/: what editors need to complete and check`] : []),
+    ],
   };
 }
+
+const isSchema = (path: string): boolean => path.startsWith(`${schemaFolder}/`);
 
 /** The folder as it is typed from here. */
 function wordFor(folder: string, io: Io): string {

@@ -9,6 +9,7 @@ import { editAll } from '../ledger/edit.ts';
 import type { Fact } from '../ledger/fact-text.ts';
 import { type Change, seeFolder } from '../ledger/land.ts';
 import { nameWords, newTrialText, trialFileName } from '../ledger/new-files.ts';
+import { hasFileIn, withoutSchemaLine, withSchemaLine } from '../ledger/schema-files.ts';
 import { newSeriesText, setBeside } from '../ledger/series-edit.ts';
 import { numberInName } from '../ledger/single-trial.ts';
 import { writtenTime } from '../ledger/typed-time.ts';
@@ -105,8 +106,8 @@ function numberedBeakers(ladder: LadderToWrite, names: readonly string[], io: Io
 
 const numberDigits = 4;
 
-/** A trial's text without the time at which it was made. */
-const madeApart = (text: string): string => text.replace(/^made: .*$/mu, 'made:');
+/** A trial's text without the line for editors and the time at which it was made. */
+const madeApart = (text: string): string => withoutSchemaLine(text).replace(/^made: .*$/mu, 'made:');
 
 /** `orange ladder, 1 to 3`; what the name of the series says already is not said again. */
 function titleOf({ name, varies }: SeriesToWrite, { label }: PlannedBeaker): string {
@@ -139,7 +140,8 @@ function trialText(
     ['series', series.name],
     ...(card.kind === 'formula' ? [['note', `from formula ${card.name}`] as const] : []),
   ];
-  const text = newTrialText({ number, facts, copied: copiedPlan(card, design.document.source.text) });
+  const plain = newTrialText({ number, facts, copied: copiedPlan(card, design.document.source.text) });
+  const text = withSchemaLine(hasFileIn(here), 'trial', plain);
   const edited = editAll(trials, text, beaker.rung.edits);
   if (!edited.ok) throw new ProblemError(edited.problems);
   return edited.text;
@@ -162,8 +164,8 @@ function seriesChange(
     const watch = here.bench.watch.written;
     const { card } = start.design;
     const formula = card.kind === 'formula' ? card.name : undefined;
-    const after = newSeriesText({ name, question, varies, same, judge, watch, control, blank, formula });
-    return [{ path, before: undefined, after }];
+    const text = newSeriesText({ name, question, varies, same, judge, watch, control, blank, formula });
+    return [{ path, before: undefined, after: withSchemaLine(hasFileIn(here), 'series', text) }];
   }
   if (control === undefined && blank === undefined) return [];
   const before = textNow(here.root, path, io);

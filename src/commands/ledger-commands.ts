@@ -7,7 +7,8 @@ export const ledgerCommands: readonly CommandSpec[] = [
   {
     name: 'init',
     summary: 'begin a ledger in this folder',
-    about: 'Writes bench.yaml and ingredients.yaml to fill in. Nothing that is there is changed.',
+    about:
+      'Writes bench.yaml and ingredients.yaml to fill in, and schema/ for editors that complete and check. Nothing that is there is changed.',
     group: 'Ledger',
     words: [{ name: 'FOLDER', help: 'where; this folder if left out' }],
     options: [

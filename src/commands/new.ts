@@ -6,6 +6,7 @@ import { setItemAmount } from '../ledger/edit-item.ts';
 import type { Fact } from '../ledger/fact-text.ts';
 import { seeFolder } from '../ledger/land.ts';
 import { newTrialText, trialFileName } from '../ledger/new-files.ts';
+import { hasFileIn, withSchemaLine } from '../ledger/schema-files.ts';
 import { numberInName } from '../ledger/single-trial.ts';
 import { isSameName } from '../ledger/stage-name.ts';
 import { writtenTime } from '../ledger/typed-time.ts';
@@ -42,7 +43,8 @@ async function writeNew(call: Call, io: Io): Promise<Outcome> {
     number = 1 + Math.max(0, ...seen.names.flatMap((name) => numberInName(name) ?? []));
     const facts = factsOf(call, io, here, source);
     file = `${folder}/${trialFileName(number, optionValue(call, 'title') ?? source?.card.title)}`;
-    const plain = newTrialText({ number, facts, copied: planOf(call, source, items) });
+    const made = newTrialText({ number, facts, copied: planOf(call, source, items) });
+    const plain = withSchemaLine(hasFileIn(here), 'trial', made);
     text = source ? withAmounts(file, plain, source, items) : plain;
     return [seen, { path: file, before: undefined, after: text }];
   };

@@ -13,6 +13,7 @@ import { addIngredient, newBookText } from '../ledger/ingredient-edit.ts';
 import { readText } from '../ledger/open-file.ts';
 import { openOwnBook } from '../ledger/own-book.ts';
 import { readIngredientsCard } from '../ledger/read-ingredients.ts';
+import { hasFileIn, withSchemaLine } from '../ledger/schema-files.ts';
 import { envelope } from '../output/answer-json.ts';
 import { fail, ProblemError } from '../problem.ts';
 import { quantityOption, refuseWithdrawn, someOption } from './batch-options.ts';
@@ -39,7 +40,10 @@ export async function runStocksNew(call: Call, io: Io): Promise<Outcome> {
   const make = async () => {
     const isThere = here.port.sizeOf(`${here.root}/${ingredientsFile}`) !== undefined;
     const before = isThere ? textNow(here.root, ingredientsFile, io) : undefined;
-    const after = before === undefined ? newBookText(name, facts) : withStock(before, name, facts);
+    const after =
+      before === undefined
+        ? withSchemaLine(hasFileIn(here), 'ingredients', newBookText(name, facts))
+        : withStock(before, name, facts);
     refuseFaults(after, here, ingredients);
     diff = changedLines(before ?? '', after);
     return [{ path: ingredientsFile, before, after }];

@@ -52,12 +52,17 @@ const inFolder: Readonly<Record<FileKind, boolean>> = {
 export const schemaLine = (kind: FileKind): string =>
   `# yaml-language-server: $schema=${inFolder[kind] ? '../' : ''}${schemaFileOf(kind)}\n`;
 
+/** Whether a ledger has a file, by its path from the root. */
+export type HasFile = (path: string) => boolean;
+
+export const hasFileIn =
+  ({ root, port }: { readonly root: string; readonly port: ReadPort }): HasFile =>
+  (path) =>
+    port.sizeOf(join(root, path)) !== undefined;
+
 /** The text of a new file, with the line where the ledger has that schema. */
-export const withSchemaLine = (
-  { root, port }: { readonly root: string; readonly port: ReadPort },
-  kind: FileKind,
-  text: string,
-): string => (port.sizeOf(join(root, schemaFileOf(kind))) === undefined ? text : schemaLine(kind) + text);
+export const withSchemaLine = (hasFile: HasFile, kind: FileKind, text: string): string =>
+  hasFile(schemaFileOf(kind)) ? schemaLine(kind) + text : text;
 
 /** The text without that line: what a file says is the same with it and without. */
 export const withoutSchemaLine = (text: string): string =>

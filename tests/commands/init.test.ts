@@ -11,7 +11,9 @@ describe('init', () => {
     const began = await neckring(['init', 'drinks', ...zone], { folder });
     expect(began.code).toBe(0);
     expect(began.out).toContain(join(folder, 'drinks'));
-    expect(began.err).toBe('wrote bench.yaml\nwrote ingredients.yaml\n');
+    expect(began.err).toBe(
+      'wrote bench.yaml\nwrote ingredients.yaml\nwrote schema/: what editors need to complete and check\n',
+    );
     const drinks = join(folder, 'drinks');
     expect(await readIn(drinks, 'bench.yaml')).toContain('  time zone: Europe/Lisbon\n');
     expect(await neckring(['check'], { folder: drinks })).toEqual({
@@ -33,7 +35,11 @@ describe('init', () => {
     await writeFile(join(folder, 'ingredients.yaml'), 'ingredients: {}  # mine\n');
     await writeFile(join(folder, 'letter.txt'), 'kept');
     const began = await neckring(['init', ...zone, '--json'], { folder });
-    expect(JSON.parse(began.out)).toMatchObject({ schema: 'init@1', found: { written: ['bench.yaml'] } });
+    const schemas = ['batch', 'bench', 'formula', 'ingredients', 'series', 'trial'];
+    expect(JSON.parse(began.out)).toMatchObject({
+      schema: 'init@1',
+      found: { written: ['bench.yaml', ...schemas.map((kind) => `schema/${kind}.json`)] },
+    });
     expect(await readIn(folder, 'ingredients.yaml')).toBe('ingredients: {}  # mine\n');
     expect(await readIn(folder, 'letter.txt')).toBe('kept');
   });

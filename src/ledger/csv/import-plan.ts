@@ -7,6 +7,7 @@ import { type PlainFacts, plainText, textUnderKey } from '../give/plain-lines.ts
 import { unknownIngredient } from '../ingredient-finding.ts';
 import { trialFileName } from '../new-files.ts';
 import { problemAt } from '../places.ts';
+import { type HasFile, withSchemaLine } from '../schema-files.ts';
 import { otherStageOf } from '../stage-name.ts';
 import type { TimeZone } from '../times.ts';
 import type { CsvCell, CsvTable } from './csv-read.ts';
@@ -66,9 +67,9 @@ export interface NumberedRow extends ImportedRow {
   readonly text: string;
 }
 
-export const numberedRow = (row: ImportedRow, number: number): NumberedRow => ({
+export const numberedRow = (row: ImportedRow, number: number, hasFile: HasFile): NumberedRow => ({
   ...row,
   number,
   file: `trials/${trialFileName(number, textUnderKey(row.facts, 'title'))}`,
-  text: plainText([['trial', String(number)], ...row.facts]),
+  text: withSchemaLine(hasFile, 'trial', plainText([['trial', String(number)], ...row.facts])),
 });

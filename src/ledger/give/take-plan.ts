@@ -7,6 +7,7 @@ import type { Fact, FactValue } from '../fact-text.ts';
 import { ingredientsFile } from '../folder.ts';
 import { addIngredient, newBookText } from '../ingredient-edit.ts';
 import type { FileChange } from '../land.ts';
+import { withSchemaLine } from '../schema-files.ts';
 import { numberInName } from '../single-trial.ts';
 import type { Gift } from './read-gift.ts';
 import { replaceIngredient } from './replace-ingredient.ts';
@@ -75,7 +76,8 @@ const notNeeded = ({ file: _, ...row }: TakenRow): TakenRow =>
 function recordChange({ row, text, replaces }: TakenFile, { ledger }: TakeInto): readonly FileChange[] {
   if (text === undefined || row.file === undefined) return [];
   const before = replaces === undefined ? undefined : ledger.documents.get(replaces)?.source.text;
-  return [{ path: row.file, before, after: text }];
+  const kind = row.kind === 'formula' ? 'formula' : 'trial';
+  return [{ path: row.file, before, after: withSchemaLine(ledger.hasFile, kind, text) }];
 }
 
 const factValue = (value: Plain): FactValue => {
@@ -90,7 +92,8 @@ function bookChanges(taken: readonly TakenIngredient[], { ledger }: TakeInto): r
   const before = ledger.documents.get(ingredientsFile)?.source.text;
   const facts = ({ facts: some }: TakenIngredient): readonly Fact[] =>
     (some ?? []).map(([key, value]): Fact => [key, factValue(value)]);
-  const start = before ?? newBookText(first.here, facts(first));
+  const start =
+    before ?? withSchemaLine(ledger.hasFile, 'ingredients', newBookText(first.here, facts(first)));
   const edits = before === undefined ? others : written;
   const edited = editAll(
     ingredientsFile,
