@@ -4,6 +4,7 @@
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
 import { basename, resolve } from 'node:path';
 import { build, transform } from 'esbuild';
 
@@ -54,6 +55,41 @@ const loadLater = (code) =>
     name in deferred ? `{get ${deferred[name]}(){return ${whole}.${deferred[name]}}}` : whole,
   );
 
+/** Modules that are worked out here: what they give out stands in their place as JSON. */
+const workedOut = /\/kept-(?:ingredients|sources|list)\.ts$/;
+
+/** What is loaded with `await import(…)` is not asked for there. */
+const lateImports = {
+  name: 'late-imports',
+  setup(builder) {
+    builder.onResolve({ filter: /^\./ }, ({ kind, path }) =>
+      kind === 'dynamic-import' ? { path, external: true } : undefined,
+    );
+  },
+};
+
+const workedOutModules = {
+  name: 'worked-out-modules',
+  setup(builder) {
+    builder.onLoad({ filter: workedOut }, async ({ path }) => {
+      const plugins = [lateImports];
+      const made = await build({ ...common, entryPoints: [path], format: 'cjs', write: false, plugins });
+      const module = { exports: {} };
+      new Function('module', 'require', made.outputFiles[0].text)(module, createRequire(path));
+      const lines = Object.entries(module.exports).map(
+        ([name, value]) => `export const ${name} = JSON.parse(${JSON.stringify(asciiJson(value))});`,
+      );
+      return { contents: lines.join('\n'), loader: 'js' };
+    });
+  },
+};
+
+const asciiJson = (value) =>
+  JSON.stringify(value).replace(
+    /[^ -~]/g,
+    (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`,
+  );
+
 const shape = { platform: 'node', target: 'node20.19', minifySyntax: true, minifyWhitespace: true };
 const common = {
   ...shape,
@@ -69,7 +105,7 @@ const { outputFiles } = await build({
   entryPoints: ['src/main.ts'],
   splitting: true,
   format: 'esm',
-  plugins: [lateChildProcess, deferredModules],
+  plugins: [lateChildProcess, deferredModules, workedOutModules],
   write: false,
 });
 

@@ -3,7 +3,7 @@
 import { Command, CommanderError } from 'commander';
 import { joinAmountWords } from './commands/amount-words.ts';
 import type { Call, CommandSpec, OptionSpec } from './commands/command.ts';
-import { allCommands, commandNamed } from './commands/families.ts';
+import { commandNamed, listedCommands } from './commands/families.ts';
 import { commandHelp, overview, versionText } from './commands/help.ts';
 import { type Io, wantsColour } from './io.ts';
 import { envelope, jsonText } from './output/answer-json.ts';
@@ -73,7 +73,7 @@ async function dispatch(words: readonly string[], io: Io, manner: Manner): Promi
     first === '-h' ||
     (first === 'help' && words.length === 1)
   ) {
-    io.out(await layOut(overview(await allCommands()), { width: helpWidth, paint: manner.outPaint }));
+    io.out(await layOut(overview(await listedCommands()), { width: helpWidth, paint: manner.outPaint }));
     return 0;
   }
   if (first === '--version' || first === '-V') {
@@ -106,7 +106,7 @@ async function dispatch(words: readonly string[], io: Io, manner: Manner): Promi
 
 async function unknownCommand(words: readonly string[]): Promise<Problem> {
   const word = (words[0] === 'help' ? words[1] : words[0]) ?? '';
-  return usageProblem({ kind: 'unknown command', word }, undefined, await allCommands());
+  return usageProblem({ kind: 'unknown command', word }, undefined, await listedCommands());
 }
 
 /** The command line as commander reads it, or the one problem with it. */

@@ -1,6 +1,7 @@
 /** What was wrong with a command line, in words of ours. */
 
 import type { CommandSpec } from './commands/command.ts';
+import type { ListedCommand } from './commands/kept-list.ts';
 import type { Problem } from './problem.ts';
 import { nearestNames } from './reference/name.ts';
 
@@ -15,7 +16,7 @@ interface UsageFault {
 export function usageProblem(
   fault: UsageFault,
   spec: CommandSpec | undefined,
-  commands: readonly CommandSpec[],
+  commands: readonly ListedCommand[],
 ): Problem {
   const quoted = /'([^']*)'/.exec(fault.word)?.[1] ?? fault.word;
   const optionWord = quoted.split(' ')[0] ?? quoted;

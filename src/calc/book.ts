@@ -3,7 +3,7 @@
 import type { FigureName, Ingredient, Role } from '../reference/ingredient.ts';
 import { nearestNames, normaliseName } from '../reference/name.ts';
 import { ownShelf } from './book/own-shelf.ts';
-import { builtInShelf } from './book/shelf.ts';
+import { type BuiltInIngredients, builtInShelf } from './book/shelf.ts';
 import type { Amount, Quantity } from './quantity.ts';
 
 /** A share of a pure substance in an ingredient. Shares of one ingredient add up to 1. */
@@ -80,7 +80,7 @@ export interface BookFault {
 }
 
 export interface BookInput {
-  readonly builtIn: readonly Ingredient[];
+  readonly builtIn: BuiltInIngredients;
   readonly own: readonly OwnEntry[];
 }
 

@@ -1,5 +1,6 @@
 import { isAbsolute, relative, resolve, sep } from 'node:path';
 import type { Io } from '../io.ts';
+import { checkSchemas } from '../ledger/check-schemas.ts';
 import { checkUsedStages } from '../ledger/check-used-stages.ts';
 import { checkLedger, limitPerFile } from '../ledger/checks.ts';
 import { readLedger } from '../ledger/folder.ts';
@@ -12,12 +13,13 @@ import { checkStaleResults, loadForResults, staleResults } from './stale-results
 
 export async function runCheck(call: Call, io: Io): Promise<Outcome> {
   const root = await requireRoot(io);
-  const { ingredients } = await import('../reference/library.ts');
+  const { builtIn } = await import('../reference/built-in.ts');
   const ledger = await readLedger(root, readPort(io));
   await loadForResults(ledger.trials);
-  const all = checkLedger(ledger, ingredients, [
+  const all = checkLedger(ledger, builtIn, [
     checkStaleResults,
     checkUsedStages((trial, sources) => staleResults(trial, { sources, book: sources.book })),
+    checkSchemas(readPort(io)),
   ]);
   const asked = call.words.map((word) => insideLedger(word, root, io, [...ledger.documents.keys()]));
   const problems =

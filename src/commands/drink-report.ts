@@ -53,7 +53,7 @@ export interface DrinkReport {
 export async function drinkReport(call: Call, io: Io, here: Here): Promise<DrinkReport> {
   const { design, formula } = await openDrinkDesign(here, io, call.words[0] ?? '');
   const { mixture, sources, warnings } = await resolveDesign(here, design, await bookOf(here));
-  const { sources: bibliography } = await import('../reference/library.ts');
+  const { sources: bibliography } = await import('../reference/kept-sources.ts');
   const { card } = design;
   const conditions = drinkConditions({
     bench: here.bench,

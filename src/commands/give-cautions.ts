@@ -17,7 +17,7 @@ import type { Here } from './open-ledger.ts';
 import { sourceWords } from './worded-sources.ts';
 
 export async function recipeCautions(gathered: Gathered, here: Here): Promise<readonly Caution[]> {
-  const { sources: bibliography } = await import('../reference/library.ts');
+  const { sources: bibliography } = await import('../reference/kept-sources.ts');
   const { sources, along, design } = gathered;
   const made = [
     ...along.map(({ card, stages, mixture }) => ({ of: { stages, number: card.number }, mixture })),

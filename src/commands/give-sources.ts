@@ -5,7 +5,7 @@ import { sourceWords } from './worded-sources.ts';
 
 /** Those of the person's own figures are theirs to tell. */
 export async function recipeSources({ mixture, along, nameOf }: Gathered): Promise<readonly string[]> {
-  const { sources: bibliography } = await import('../reference/library.ts');
+  const { sources: bibliography } = await import('../reference/kept-sources.ts');
   const names = new Map<string, Set<string>>();
   const stages = [...along.flatMap((one) => one.mixture.stages), ...mixture.stages];
   for (const { entry } of stages.flatMap(({ substances }) => substances)) {

@@ -2,11 +2,12 @@
 
 import type { Block, Page } from '../output/view.ts';
 import { type CommandSpec, commandGroups, type OptionSpec } from './command.ts';
+import type { ListedCommand } from './kept-list.ts';
 
 export const versionText = 'neckring 0.1.0\n';
 
 /** What `neckring` alone shows: what to type first, then every command in a line. */
-export function overview(commands: readonly CommandSpec[]): Page {
+export function overview(commands: readonly ListedCommand[]): Page {
   const groups = commandGroups.flatMap((group): readonly Block[] => {
     const members = commands.filter((one) => one.group === group);
     if (members.length === 0) return [];

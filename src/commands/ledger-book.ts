@@ -27,9 +27,9 @@ export async function openIngredients({
 
 /** The book, refused with its problems where the person's own file has errors. */
 export async function bookOf(place: LedgerPlace): Promise<Book> {
-  const { ingredients } = await import('../reference/library.ts');
+  const { builtIn } = await import('../reference/built-in.ts');
   const own = await openIngredients(place);
-  const opened = openOwnBook(ingredients, own?.card, own?.document.source);
+  const opened = openOwnBook(builtIn, own?.card, own?.document.source);
   const isError = (one: Problem): boolean => one.severity === 'error';
   const errors = (own?.problems ?? []).filter(isError);
   if (errors.length > 0) throw new ProblemError(errors);

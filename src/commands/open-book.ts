@@ -12,9 +12,12 @@ export interface BookAndSources {
 }
 
 export async function openBook(io: Io): Promise<BookAndSources> {
-  const { ingredients, sources } = await import('../reference/library.ts');
+  const { sources } = await import('../reference/kept-sources.ts');
   if ((await findRoot(io.workingFolder)) === undefined)
-    return { book: makeBook({ builtIn: ingredients, own: [] }).book, sources };
+    return {
+      book: makeBook({ builtIn: (await import('../reference/built-in.ts')).builtIn, own: [] }).book,
+      sources,
+    };
   const { openLedgerBook } = await import('./ledger-book.ts');
   return { book: await openLedgerBook(io), sources };
 }

@@ -18,7 +18,7 @@ import { openDesign } from './open-formula.ts';
 import { type Here, type OpenedTrial, openHere, openTrialNamed } from './open-ledger.ts';
 import { type ReckonedFormula, reckonFormula } from './reckon-formula.ts';
 import { markOf, type Reckoned, type Reckoning, reckonTrial } from './reckoned.ts';
-import { reckonedPage } from './reckoned-page.ts';
+import { reckonedPage, shortTrial } from './reckoned-page.ts';
 import { figureFacts, givenFacts } from './result-facts.ts';
 import { trialCautions } from './trial-cautions.ts';
 import { pictureOf } from './trial-picture.ts';
@@ -27,8 +27,9 @@ import { wordSources } from './worded-sources.ts';
 export async function runReckon(call: Call, io: Io): Promise<Outcome> {
   const here = await openHere(io);
   const isExplained = call.flags.has('explain');
+  const isShort = !isExplained && !call.flags.has('all');
   const book = await bookOf(here);
-  const { sources } = await import('../reference/library.ts');
+  const { sources } = await import('../reference/kept-sources.ts');
   const all: {
     readonly trial: OpenedTrial;
     readonly reckoning: Reckoning;
@@ -41,7 +42,7 @@ export async function runReckon(call: Call, io: Io): Promise<Outcome> {
   for (const word of call.words) {
     const design = await openDesign(here, io, word);
     if (design.card.kind === 'formula') {
-      const around = { here, book, sources, explain: isExplained };
+      const around = { here, book, sources, explain: isExplained, isShort };
       formulas.push(await reckonFormula({ ...design, card: design.card }, around));
       continue;
     }
@@ -69,13 +70,15 @@ export async function runReckon(call: Call, io: Io): Promise<Outcome> {
     exitCode: formulas.some(({ isMissed }) => isMissed) ? 1 : 0,
     page: closedOnce([
       ...all.flatMap(({ trial, reckoning, measured, haze, cautions }) => [
-        ...reckonedPage(trial, reckoning, sources, isExplained),
+        ...(isShort
+          ? shortTrial(trial, reckoning, sources)
+          : reckonedPage(trial, reckoning, sources, isExplained)),
         ...measuredBlocks(measured),
         ...haze.blocks,
         ...cautionBlocks(cautions),
       ]),
       ...formulas.flatMap(({ page }) => page),
-      ...diffBlocks(written, isDry),
+      ...diffBlocks(written, isDry && !isShort),
     ]),
     json: envelope({
       schema: 'reckon@1',

@@ -24,7 +24,7 @@ export async function batchCautions(
   made: BatchDesign,
   { plan, filling }: { readonly plan: BatchPlan; readonly filling: Filling | undefined },
 ): Promise<readonly Caution[]> {
-  const { sources: bibliography } = await import('../reference/library.ts');
+  const { sources: bibliography } = await import('../reference/kept-sources.ts');
   const { mixture, conditions, sources, stages } = made;
   const { card } = made.design;
   const drink = mixture.drink ? finishedDrink(mixture, conditions) : undefined;

@@ -139,7 +139,7 @@ async function cautionsOf(
   mixture: Mixture,
   { conditions, factor, into, out }: After,
 ): Promise<readonly Caution[]> {
-  const { sources } = await import('../reference/library.ts');
+  const { sources } = await import('../reference/kept-sources.ts');
   const drink = mixture.drink ? finishedDrink(mixture, conditions) : undefined;
   const found = drink?.ok
     ? drinkCautions(drink.value, waterTraces(here.bench)).filter(({ code }) =>

@@ -1,8 +1,8 @@
 /** Everything that only shows when files are laid side by side, or when amounts are solved. */
 
+import type { BuiltInIngredients } from '../calc/book/shelf.ts';
 import type { Book } from '../calc/book.ts';
 import type { Problem } from '../problem.ts';
-import type { Ingredient } from '../reference/ingredient.ts';
 import type { TrialCard } from './cards.ts';
 import type { Check } from './check.ts';
 import { checkAims } from './check-aims.ts';
@@ -43,13 +43,13 @@ export const checks: readonly Check[] = [
 ];
 
 /** The book of a ledger that was read. */
-export const openBookOf = (ledger: Ledger, builtIn: readonly Ingredient[]): OpenedOwnBook =>
+export const openBookOf = (ledger: Ledger, builtIn: BuiltInIngredients): OpenedOwnBook =>
   openOwnBook(builtIn, ledger.ingredients, ledger.documents.get(ingredientsFile)?.source);
 
 /** Every problem of a ledger, those of reading included, file by file in the order of the lines. */
 export function checkLedger(
   ledger: Ledger,
-  builtIn: readonly Ingredient[],
+  builtIn: BuiltInIngredients,
   more: readonly Check[] = [],
 ): readonly Problem[] {
   const { book, problems: bookProblems } = openBookOf(ledger, builtIn);

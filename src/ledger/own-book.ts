@@ -1,9 +1,10 @@
 /** The person's own ingredients as the book takes them, and the book's faults back at their lines. */
 
+import type { BuiltInIngredients } from '../calc/book/shelf.ts';
 import type { Book, BookFault, OwnEntry, OwnFigure } from '../calc/book.ts';
 import { makeBook } from '../calc/book.ts';
 import type { Problem } from '../problem.ts';
-import type { FigureName, Ingredient } from '../reference/ingredient.ts';
+import type { FigureName } from '../reference/ingredient.ts';
 import type { IngredientCard, IngredientsCard } from './cards.ts';
 import { problemAt, type SourceText } from './places.ts';
 import { entryOf, type Span } from './tree.ts';
@@ -16,7 +17,7 @@ export interface OpenedOwnBook {
 
 /** The book of a ledger: the built-in ingredients with the person's own laid over them. */
 export function openOwnBook(
-  builtIn: readonly Ingredient[],
+  builtIn: BuiltInIngredients,
   card: IngredientsCard | undefined,
   source: SourceText | undefined,
 ): OpenedOwnBook {

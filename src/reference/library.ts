@@ -1,15 +1,4 @@
-/** The built-in ingredients with the bibliography; loaded only when a name or a source is looked up. */
-
-import { methodSources } from './method-sources.ts';
-import { solutionSources } from './solution/solution-sources.ts';
-import { sources as ingredientSources, type Source } from './sources.ts';
-import { stabilitySources } from './stability-sources.ts';
+/** The built-in ingredients as a list, with the bibliography; for a name alone there is `built-in.ts`. */
 
 export { ingredients } from './ingredients/index.ts';
-
-export const sources: Readonly<Record<string, Source>> = {
-  ...solutionSources,
-  ...stabilitySources,
-  ...methodSources,
-  ...ingredientSources,
-};
+export { sources } from './kept-sources.ts';

@@ -5,7 +5,7 @@ import { allCommands, commandNamed } from '../../src/commands/families.ts';
 describe('families of commands', () => {
   it('every command is found by its name, as it stands in the list of all', async () => {
     const all = await allCommands();
-    for (const spec of all) expect([spec.name, await commandNamed(spec.name)]).toEqual([spec.name, spec]);
+    for (const { load: _, ...words } of all) expect(await commandNamed(words.name)).toMatchObject(words);
     expect(new Set(all.map(({ name }) => name)).size).toBe(all.length);
     expect(await commandNamed('nothing')).toBeUndefined();
   });

@@ -290,6 +290,18 @@ describe('the built program', () => {
     expect(piped.stdout).toBe('{\n');
   });
 
+  it('lists its commands as the source does, and the ingredients that were meant', async () => {
+    const folder = await scratchFolder();
+    const misspelt = ['ph', '4.5 g/L citric acdi'];
+    for (const words of [['--help'], ['lsit'], misspelt, ['ph', '4.5 g/L citric acid', '--explain']]) {
+      const { status, stdout, stderr } = spawnSync(process.execPath, [bin, ...words], {
+        cwd: folder,
+        encoding: 'utf8',
+      });
+      expect({ code: status, out: stdout, err: stderr }).toEqual(await neckring(words, { folder }));
+    }
+  });
+
   it('runs from any folder and hands its exit code back', async () => {
     const folder = await ledgerOf({ 'trials/1.yaml': wrong });
     const checked = spawnSync(process.execPath, [bin, 'check'], {

@@ -51,7 +51,7 @@ class LaidShelf implements OwnShelf {
   }
 
   builtInEntries(): readonly BookEntry[] {
-    const keys = this.#shelf.ingredients.map(({ name }) => normaliseName(name));
+    const keys = this.#shelf.all().map(({ name }) => normaliseName(name));
     return keys
       .filter((key) => !this.#places.has(key))
       .flatMap((key) => {

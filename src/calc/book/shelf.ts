@@ -1,45 +1,41 @@
 /** The built-in ingredients by name, and as entries of the book. */
 
+import type { BuiltIn } from '../../reference/built-in.ts';
 import type { Ingredient } from '../../reference/ingredient.ts';
-import { normaliseName } from '../../reference/name.ts';
+import { placesByName } from '../../reference/places-by-name.ts';
 import type { BookEntry, ListedName, SubstanceShare } from '../book.ts';
 
 export interface Shelf {
   /** By a normalised name or alias. */
   readonly find: (key: string) => Ingredient | undefined;
-  readonly ingredients: readonly Ingredient[];
+  readonly all: () => readonly Ingredient[];
   readonly names: () => readonly ListedName[];
 }
 
-const shelves = new WeakMap<readonly Ingredient[], Shelf>();
+/** The built-in ingredients as a list, or as what finds them by name. */
+export type BuiltInIngredients = readonly Ingredient[] | BuiltIn;
+
+const shelves = new WeakMap<BuiltInIngredients, Shelf>();
 
 /** One shelf a list, indexed at the first look-up. */
-export function builtInShelf(ingredients: readonly Ingredient[]): Shelf {
+export function builtInShelf(ingredients: BuiltInIngredients): Shelf {
   const known = shelves.get(ingredients);
   if (known) return known;
-  let index: ReadonlyMap<string, Ingredient> | undefined;
-  const shelf: Shelf = {
-    ingredients,
-    find: (key) => {
-      index ??= indexOf(ingredients);
-      return index.get(key);
-    },
-    names: () => ingredients.flatMap(namesOf),
-  };
+  const { find, all } = 'all' in ingredients ? ingredients : builtInOf(ingredients);
+  const shelf: Shelf = { find, all, names: () => all().flatMap(namesOf) };
   shelves.set(ingredients, shelf);
   return shelf;
 }
 
-/** Names stand before aliases. */
-function indexOf(ingredients: readonly Ingredient[]): ReadonlyMap<string, Ingredient> {
-  const index = new Map<string, Ingredient>();
-  const put = (name: string, ingredient: Ingredient): void => {
-    const key = normaliseName(name);
-    if (!index.has(key)) index.set(key, ingredient);
+function builtInOf(ingredients: readonly Ingredient[]): BuiltIn {
+  let places: ReadonlyMap<string, number> | undefined;
+  return {
+    find: (key) => {
+      places ??= placesByName(ingredients);
+      return ingredients[places.get(key) ?? -1];
+    },
+    all: () => ingredients,
   };
-  for (const ingredient of ingredients) put(ingredient.name, ingredient);
-  for (const ingredient of ingredients) for (const alias of ingredient.aliases ?? []) put(alias, ingredient);
-  return index;
 }
 
 export function namesOf({ name, aliases, searchWords }: Ingredient): readonly ListedName[] {
