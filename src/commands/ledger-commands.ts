@@ -132,7 +132,7 @@ export const ledgerCommands: readonly CommandSpec[] = [
     name: 'reckon',
     summary: 'run every calculator on a trial and write the answers back',
     about:
-      'Shows each answer, says which calculators do not apply and why, and appends what is new under results. A formula keeps no results: its aims are judged, and a miss exits 1.',
+      'Shows each answer in short and what changed since it was last written, and appends what is new under results. A formula keeps no results: its aims are judged, and a miss exits 1.',
     group: 'Ledger',
     words: [
       {
@@ -143,7 +143,16 @@ export const ledgerCommands: readonly CommandSpec[] = [
         takes: ['trial', 'formula'],
       },
     ],
-    options: [dryRunOption, yesOption, explainOption, jsonOption],
+    options: [
+      {
+        name: 'all',
+        help: 'every figure, the lines that are written, and which calculators do not apply and why',
+      },
+      dryRunOption,
+      yesOption,
+      explainOption,
+      jsonOption,
+    ],
     examples: [
       { line: 'reckon 13', says: 'all answers for trial 13' },
       { line: 'reckon 13 17 --dry-run', says: 'what would be written' },

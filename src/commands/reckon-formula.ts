@@ -17,6 +17,7 @@ import { aimJson } from './drink-json.ts';
 import { aimBlocks } from './drink-page.ts';
 import { type OpenedFormula, resolveDesign } from './open-formula.ts';
 import type { Here } from './open-ledger.ts';
+import { type ShortAnswer, shortPage } from './reckon-short.ts';
 import { type Reckoned, reckonTrial } from './reckoned.ts';
 import { sourceWords, wordSources } from './worded-sources.ts';
 
@@ -34,32 +35,30 @@ interface Around {
   readonly book: Book;
   readonly sources: Readonly<Record<string, Source>>;
   readonly explain: boolean;
+  readonly isShort: boolean;
 }
 
 export async function reckonFormula(
   design: OpenedFormula,
-  { here, book, sources: bibliography, explain }: Around,
+  { here, book, sources: bibliography, explain, isShort }: Around,
 ): Promise<ReckonedFormula> {
   const { card } = design;
   const { mixture, sources, warnings } = await resolveDesign(here, design, book);
   const { drop, water, temperature } = here.bench;
   const bench = { dropGrams: drop?.massGrams, alkalinity: water.alkalinity, temperature };
-  const { answers } = await reckonTrial({ number: undefined, mixture, ...bench }, book);
+  const { answers, notApplied } = await reckonTrial({ number: undefined, mixture, ...bench }, book);
   const drink = finishedDrink(mixture, drinkConditions({ bench: here.bench, card }));
   const aims = drink.ok ? aimReports(card, drink.value, sources) : [];
   const worded = answers.map((one) => ({ ...one, answer: wordSources(one.filed.answer, bibliography) }));
   const cautions = slipAdvice(card, sources)
     .map(adviceCaution)
     .map((one) => ({ ...one, source: sourceWords(one.source, bibliography) }));
+  const heading = `Formula: ${visible(card.name)}`;
   return {
     page: [
-      { kind: 'heading', text: `Formula: ${visible(card.name)}` },
-      ...worded.flatMap(
-        ({ calculator, filed, answer }): Page => [
-          { kind: 'heading', text: filed.stage ? `${calculator.name}, ${filed.stage}` : calculator.name },
-          ...answerPage(answer, calculator.readings, explain),
-        ],
-      ),
+      ...(isShort
+        ? shortPage({ heading, answers: worded, notApplied, results: [] })
+        : [{ kind: 'heading', text: heading } as const, ...fullPage(worded, explain)]),
       ...aimBlocks(aims),
       ...(drink.ok || card.aims.length === 0
         ? []
@@ -81,3 +80,9 @@ export async function reckonFormula(
     isMissed: aims.some(({ judged }) => judged.state === 'missed'),
   };
 }
+
+const fullPage = (answers: readonly ShortAnswer[], explain: boolean): Page =>
+  answers.flatMap(({ calculator, filed, answer }) => [
+    { kind: 'heading', text: filed.stage ? `${calculator.name}, ${filed.stage}` : calculator.name } as const,
+    ...answerPage(answer, calculator.readings, explain),
+  ]);

@@ -5,6 +5,7 @@ import { answerPage } from '../output/answer-page.ts';
 import type { Page } from '../output/view.ts';
 import type { Source } from '../reference/sources.ts';
 import type { OpenedTrial } from './open-ledger.ts';
+import { shortPage } from './reckon-short.ts';
 import type { NotApplied, Reckoning } from './reckoned.ts';
 import { wordSources } from './worded-sources.ts';
 
@@ -15,10 +16,9 @@ export function reckonedPage(
   sources: Readonly<Record<string, Source>>,
   explain: boolean,
 ): Page {
-  const { number, title } = trial.card;
   const said = new Set<string>();
   return [
-    { kind: 'heading', text: `Trial ${number}${title ? `: ${title}` : ''}` },
+    { kind: 'heading', text: headingOf(trial.card) },
     ...answers.flatMap(
       ({ calculator, filed }): Page => [
         { kind: 'heading', text: filed.stage ? `${calculator.name}, ${filed.stage}` : calculator.name },
@@ -37,6 +37,22 @@ export function reckonedPage(
       : []),
   ];
 }
+
+/** The same in short. */
+export const shortTrial = (
+  { card }: OpenedTrial,
+  { answers, notApplied }: Reckoning,
+  sources: Readonly<Record<string, Source>>,
+): Page =>
+  shortPage({
+    heading: headingOf(card),
+    answers: answers.map((one) => ({ ...one, answer: wordSources(one.filed.answer, sources) })),
+    notApplied,
+    results: card.results,
+  });
+
+const headingOf = ({ number, title }: OpenedTrial['card']): string =>
+  `Trial ${number}${title ? `: ${title}` : ''}`;
 
 /** A caution that an answer above has said is not said again. */
 function sayingOnce(answer: Answer, said: Set<string>): Answer {

@@ -17,16 +17,21 @@ export function answerPage(answer: Answer, readings: Readings, showsWorking = fa
   ];
 }
 
-function figures(found: Facts, readings: Readings): Page {
-  const pairs: (readonly [string, string])[] = [];
-  const lists: Block[] = [];
-  for (const [key, reading] of Object.entries(readings)) {
+/** Each single figure with its label. */
+export const figurePairs = (found: Facts, readings: Readings): readonly (readonly [string, string])[] =>
+  Object.entries(readings).flatMap(([key, reading]) => {
     const fact = found[key];
-    if (fact === undefined || reading.as === 'nowhere') continue;
-    if (!isList(fact)) {
-      if (!isAbsent(fact)) pairs.push([reading.label, entryText(fact, reading)]);
-    } else if (fact.length > 0) lists.push(...listBlocks(fact, reading));
-  }
+    const isShown = fact !== undefined && reading.as !== 'nowhere' && !isList(fact) && !isAbsent(fact);
+    return isShown ? [[reading.label, entryText(fact, reading)] as const] : [];
+  });
+
+function figures(found: Facts, readings: Readings): Page {
+  const pairs = figurePairs(found, readings);
+  const lists = Object.entries(readings).flatMap(([key, reading]) => {
+    const fact = found[key];
+    const isShown = fact !== undefined && reading.as !== 'nowhere' && isList(fact) && fact.length > 0;
+    return isShown ? listBlocks(fact, reading) : [];
+  });
   return [...(pairs.length > 0 ? [{ kind: 'pairs', pairs } as const] : []), ...lists];
 }
 

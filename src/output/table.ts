@@ -37,11 +37,13 @@ function fittedWidths({ columns, rows, width }: GridInput): readonly number[] | 
   const room = width - gap * (columns.length - 1);
   const excess = () => widths.reduce((sum, one) => sum + one, 0) - room;
   if (excess() <= 0) return widths;
-  const least = columns.map(({ align }, at) =>
-    align === 'point'
-      ? (widths[at] ?? 0)
-      : Math.min(longestKept, most(textsOf(at).flatMap((text) => text.split(' ')))),
-  );
+  const least = columns.map(({ align }, at) => {
+    const texts = textsOf(at);
+    const words = most(texts.flatMap((text) => text.trim().split(' ')));
+    // A number stays on a line with its unit.
+    const numbers = align === 'point' ? most(texts.filter((text) => /^ *-?\d/u.test(text))) : 0;
+    return Math.max(numbers, Math.min(longestKept, words));
+  });
   while (excess() > 0) {
     const spare = widths.map((one, at) => (one > (least[at] ?? 0) ? one : 0));
     const widest = spare.indexOf(Math.max(...spare));

@@ -26,8 +26,8 @@ describe('reckon', () => {
     const before = await readIn(folder, third);
     const ran = await neckring(['reckon', '13'], { folder, now });
     expect(ran.code).toBe(0);
-    expect(ran.out).toMatch(/^hlb, emulsion$/m);
-    expect(ran.out).toMatch(/^emulsifier, emulsion$/m);
+    expect(ran.out).toMatch(/^hlb, emulsion +required HLB 14\.90, blended HLB 15\.00, /m);
+    expect(ran.out).toMatch(/^emulsifier, emulsion +1 part oil to /m);
     const after = await readIn(folder, third);
     expect(after.startsWith(before)).toBe(true);
     const results = resultsIn(after);
@@ -86,10 +86,10 @@ describe('reckon', () => {
     expect(resultsIn(twice).filter((result) => result.includes('calculator: hlb')).length).toBe(1);
   });
 
-  it('with --dry-run shows the lines it would add and writes nothing', async () => {
+  it('with --dry-run and --all shows the lines it would add and writes nothing', async () => {
     const folder = await exampleLedger();
     const before = await readIn(folder, third);
-    const dry = await neckring(['reckon', '13', '--dry-run'], { folder, now });
+    const dry = await neckring(['reckon', '13', '--dry-run', '--all'], { folder, now });
     expect(await readIn(folder, third)).toBe(before);
     expect(dry.err).toMatch(/^would write \d+ results? to trials\/0013-orange-1-to-3\.yaml\n$/);
     await neckring(['reckon', '13'], { folder, now });
@@ -100,9 +100,38 @@ describe('reckon', () => {
 
   it('says which did not apply, and why', async () => {
     const folder = await exampleLedger();
-    const { out } = await neckring(['reckon', '13'], { folder, now });
+    const { out } = await neckring(['reckon', '13', '--all'], { folder, now });
     expect(out).toMatch(/^- dose, acid, drops(, [a-z-]+)* do not apply: it has no stage named\s+drink$/m);
     expect(out).toContain('- hlb-of does not apply: it works on the numbers of a data sheet\n');
+  });
+
+  it('is short unless --all or --explain asks for more, says each caution once, and JSON is whole', async () => {
+    const folder = await exampleLedger();
+    const lines = async (...more: string[]) =>
+      (await neckring(['reckon', '17', '--dry-run', ...more], { folder, now })).out.split('\n');
+    const [short, all] = [await lines(), await lines('--all')];
+    expect(short.length).toBeLessThan(all.length / 3);
+    expect(short.join(' ')).toContain('--all shows every figure');
+    const cautionsIn = (text: readonly string[]) => text.filter((line) => line.startsWith('! ')).sort();
+    expect(cautionsIn(short)).toEqual(cautionsIn(all));
+    for (const word of ['hlb, emulsion of 13', 'ph, drink']) {
+      expect(all).toContain(word);
+      expect(short.some((line) => line.startsWith(`${word}  `))).toBe(true);
+    }
+    const json = await neckring(['reckon', '17', '--dry-run', '--json'], { folder, now });
+    expect(await neckring(['reckon', '17', '--dry-run', '--all', '--json'], { folder, now })).toEqual(json);
+  });
+
+  it('says what changed since it was last written', async () => {
+    const folder = await exampleLedger();
+    await neckring(['reckon', '13'], { folder, now });
+    const quiet = await neckring(['reckon', '13'], { folder, now });
+    expect(quiet.out).not.toContain('what changed');
+    const text = await readIn(folder, third);
+    await writeIn(folder, third, text.replace('weighed: 2.01 g', 'weighed: 2.41 g'));
+    const { out } = await neckring(['reckon', '13', '--dry-run'], { folder, now });
+    expect(out).toMatch(/^answer +what changed +was +is$/m);
+    expect(out).toMatch(/^hlb, emulsion +oil +2\.01000 +g +2\.41000 +g$/m);
   });
 
   it('says once, after the last caution, who decides', async () => {
