@@ -32,10 +32,12 @@ export const plannedExplanation = (additions: readonly Addition[]): Explanation 
 });
 
 export const weighedExplanation = (weighings: readonly Weighing[]): Explanation => ({
-  working: weighings.map(({ addition, grams: weighed }) => ({
-    equation: `${addition.item.name}: off by = weighed / planned - 1`,
-    numbers: `${grams(weighed)} / ${grams(addition.plannedGrams)} - 1 = ${numberText((weighed / addition.plannedGrams - 1) * 100, 3)} %`,
-  })),
+  working: weighings
+    .filter(({ addition }) => addition.plannedGrams > 0)
+    .map(({ addition, grams: weighed }) => ({
+      equation: `${addition.item.name}: off by = weighed / planned - 1`,
+      numbers: `${grams(weighed)} / ${grams(addition.plannedGrams)} - 1 = ${numberText((weighed / addition.plannedGrams - 1) * 100, 3)} %`,
+    })),
   sources: [inBench('divisions of the balances')],
   restsOn: ['weigh'],
 });
