@@ -60,6 +60,7 @@ const families: readonly Family[] = [
     names: ['completion'],
     load: async () => (await import('./completion-commands.ts')).completionCommands,
   },
+  { names: ['days'], load: async () => (await import('./days-commands.ts')).daysCommands },
   { names: ['sources'], load: async () => (await import('./sources-commands.ts')).sourcesCommands },
 ];
 

@@ -1,5 +1,6 @@
 /** Help, made from the same data as the commands. */
 
+import type { Example } from '../calc/calculator.ts';
 import type { Block, Page } from '../output/view.ts';
 import { type CommandSpec, commandGroups, type OptionSpec } from './command.ts';
 import type { ListedCommand } from './kept-list.ts';
@@ -29,6 +30,7 @@ export function overview(commands: readonly ListedCommand[]): Page {
         ['  neckring init', 'begin a ledger in this folder'],
         ['  neckring new --title "…"', 'write the next trial'],
         ['  neckring emulsifier --batch 50 g --oil 4% --ratio 1:2', 'or just calculate'],
+        ['  neckring days', 'what to type on day 0, day 1 and day 7'],
         ['  neckring COMMAND --help', 'a command with two examples'],
       ],
     },
@@ -52,12 +54,14 @@ export function commandHelp(spec: CommandSpec): Page {
       ? [pairsOf(spec.options.map((option) => [`  ${optionText(option)}`, optionHelp(option)]))]
       : []),
     { kind: 'heading', text: 'For example' },
-    {
-      kind: 'lines',
-      lines: spec.examples.flatMap((one) => [...exampleLines(one.line), `      ${one.says}`]),
-    },
+    ...exampleBlocks(spec.examples),
   ];
 }
+
+/** Lines as they are typed, with what each does under it. */
+export const exampleBlocks = (examples: readonly Example[]): Page => [
+  { kind: 'lines', lines: examples.flatMap((one) => [...exampleLines(one.line), `      ${one.says}`]) },
+];
 
 const widestExample = 78;
 

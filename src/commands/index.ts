@@ -3,6 +3,7 @@
 import { batchCommands } from './batch-commands.ts';
 import type { CommandSpec } from './command.ts';
 import { completionCommands } from './completion-commands.ts';
+import { daysCommands } from './days-commands.ts';
 import { drinkCommands } from './drink-commands.ts';
 import { dueCommands } from './due-commands.ts';
 import { gitCommands } from './git-commands.ts';
@@ -51,6 +52,7 @@ export const commands: readonly CommandSpec[] = [
   ...reportCommands,
   ...labelCommands,
   ingredientCommand,
+  ...daysCommands,
   ...completionCommands,
   ...sourcesCommands,
 ];

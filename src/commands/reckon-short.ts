@@ -46,7 +46,7 @@ function figuresOf({ calculator, answer }: ShortAnswer): string {
   const most = lead === undefined ? mostFigures : mostFigures - 1;
   const pairs = figurePairs(answer.found, calculator.readings);
   const figures = pairs.slice(0, most).map(([label, value]) => `${label} ${value}`);
-  const text = [...figures, ...(pairs.length > most ? ['…'] : [])].join(', ');
+  const text = [...figures, ...(pairs.length > most ? ['…'] : [])].join('; ');
   return lead === undefined ? text : `${lead.replace(/[.:]$/u, '')}: ${text}`;
 }
 

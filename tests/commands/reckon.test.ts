@@ -26,7 +26,7 @@ describe('reckon', () => {
     const before = await readIn(folder, third);
     const ran = await neckring(['reckon', '13'], { folder, now });
     expect(ran.code).toBe(0);
-    expect(ran.out).toMatch(/^hlb, emulsion +required HLB 14\.90, blended HLB 15\.00, /m);
+    expect(ran.out).toMatch(/^hlb, emulsion +required HLB 14\.90; blended HLB 15\.00; /m);
     expect(ran.out).toMatch(/^emulsifier, emulsion +1 part oil to /m);
     const after = await readIn(folder, third);
     expect(after.startsWith(before)).toBe(true);
