@@ -160,9 +160,14 @@ function ratioFigures(emulsifierPerOil: number, { oil, load, given, working }: A
     ratioMap.source,
   );
   const emulsifierGrams = oil.grams * emulsifierPerOil;
+  const smallest = smallestCovered({ oilMillilitres: oil.millilitres, surfaceLoad: load, emulsifierGrams });
+  working.line(
+    'smallest droplet covered = 6 x surface load x volume of oil / emulsifier',
+    `6 x ${trimmedNumber(load)} mg/m2 x ${numberText(oil.millilitres, 4)} mL / ${numberText(emulsifierGrams, 4)} g = ${numberText(smallest, 3)} nm`,
+  );
   return {
     map: place.words,
-    smallestCovered: smallestCovered({ oilMillilitres: oil.millilitres, surfaceLoad: load, emulsifierGrams }),
+    smallestCovered: smallest,
     ...micelleFigures(emulsifierPerOil, given, working),
     ...(given.droplet ? {} : { emulsifierPerOil }),
   };
@@ -181,7 +186,7 @@ function micelleFigures(emulsifierPerOil: number, given: CoatGiven, working: Wor
   working.cite('size of a micelle with oil in it', swollenMicelle.source, true);
   working.line(
     'diameter = 2 x (3 (v_tail + n v_oil)/a + shell)',
-    `${numberText(diameter, 3)} nm with ${known}`,
+    `a ${swollenMicelle.area} nm2, shell ${swollenMicelle.shell} nm, ${numberText(emulsifierPerOil, 3)} of ${known} per oil: ${numberText(diameter, 3)} nm`,
   );
   working.caution(
     'micelle-size',

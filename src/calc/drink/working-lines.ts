@@ -33,7 +33,10 @@ export function drinkWorking(drink: FinishedDrink): readonly WorkingLine[] {
           ),
         ]
       : []),
-    line('Brix = 100 x g of sugar / g', `${numberText(brix, 5)}`),
+    line(
+      'Brix = 100 x g of sugar / g',
+      `100 x ${numberText((brix / 100) * stage.massGrams, 5)} g / ${numberText(stage.massGrams, 6)} g = ${numberText(brix, 5)}`,
+    ),
     ...(drink.brixAcidRatio === undefined || !acidity
       ? []
       : [
