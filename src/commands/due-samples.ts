@@ -1,14 +1,11 @@
 /** Which samples are looked at, of trials and of batches, with the looks that are still to be made. */
 
 import type { Io } from '../io.ts';
-import type { BatchCard, SampleCard, SeriesCard, TrialCard } from '../ledger/cards.ts';
-import { openFolder } from '../ledger/folder.ts';
-import { readBatchCard } from '../ledger/read-batch.ts';
-import { readSeriesCard } from '../ledger/read-series.ts';
+import type { BatchCard, SampleCard, TrialCard } from '../ledger/cards.ts';
 import { looksOpen, nextOf, type OpenLook, type SampleLooks } from '../ledger/schedule.ts';
-import { normaliseName } from '../reference/name.ts';
+import { openRules } from '../ledger/watch/watch-rules.ts';
 import type { Here } from './open-ledger.ts';
-import { openLooks } from './open-looks.ts';
+import { openWatched } from './open-looks.ts';
 
 export interface Watched extends SampleLooks {
   readonly card: TrialCard | BatchCard;
@@ -30,27 +27,16 @@ export interface WatchedSamples {
   readonly errors: number;
 }
 
-export async function watchedSamples(io: Io, here: Here): Promise<WatchedSamples> {
-  const { trials, errors } = await openLooks(io);
-  const series = await openFolder(here, 'series', readSeriesCard);
-  const batches = await openFolder(here, 'batches', readBatchCard);
-  const cards: readonly (TrialCard | BatchCard)[] = [
-    ...trials.map(({ card }) => card),
-    ...batches.flatMap(({ card }) => card ?? []),
-  ].filter(({ isSound }) => isSound);
-  const byName = new Map(
-    series.flatMap((one) => (one.card ? [[normaliseName(one.card.name), one.card] as const] : [])).reverse(),
-  );
-  const named = (name: string): SeriesCard | undefined => byName.get(name) ?? byName.get(normaliseName(name));
+export async function watchedSamples(io: Io, { bench }: Here): Promise<WatchedSamples> {
+  const { trials, batches, rulesOf, errors } = await openWatched(io);
   const now = io.now();
-  const watched = cards.flatMap((card) => {
-    const own = card.kind === 'trial' && card.series ? named(card.series.text) : undefined;
-    return looksOpen({ card, bench: here.bench, series: own, now })
+  const watched = [...trials, ...batches].flatMap((card) => {
+    const own = card.kind === 'trial' && card.series ? rulesOf(card.series.text) : '';
+    return looksOpen({ card, bench, series: openRules(own), now })
       .filter(({ open }) => open.length > 0)
       .map((looks) => ({ ...looks, card }));
   });
-  const wrong = [...series, ...batches].flatMap(({ problems }) => problems);
-  return { watched, errors: errors + wrong.filter(({ severity }) => severity === 'error').length };
+  return { watched, errors };
 }
 
 /** What is due, the longest missed first. */

@@ -1,15 +1,15 @@
 import type { Io } from '../io.ts';
-import type { TrialToLookAt } from '../ledger/watch/kept-trials.ts';
+import type { TrialHead } from '../ledger/watch/trial-row.ts';
 import { envelope } from '../output/answer-json.ts';
 import type { Block } from '../output/view.ts';
 import { visible } from '../output/visible.ts';
 import type { Call, Outcome } from './command.ts';
-import { openLooks } from './open-looks.ts';
+import { openLines } from './open-looks.ts';
 
 const newest = 40;
 
 export async function runList(call: Call, io: Io): Promise<Outcome> {
-  const { trials, errors } = await openLooks(io);
+  const { trials, errors } = await openLines(io);
   const isWhole = call.flags.has('all') || call.flags.has('json') || !io.outIsTerminal;
   const shown = isWhole ? trials : trials.slice(-newest);
   const rest = trials.length - shown.length;
@@ -39,7 +39,7 @@ export async function runList(call: Call, io: Io): Promise<Outcome> {
   };
 }
 
-function table(trials: readonly TrialToLookAt[]): Block {
+function table(trials: readonly TrialHead[]): Block {
   const isSeries = trials.some(({ series }) => series !== '');
   return {
     kind: 'grid',
@@ -61,7 +61,7 @@ function table(trials: readonly TrialToLookAt[]): Block {
 }
 
 /** The newest look of each sample; the sample is named where there are several. */
-const lastLook = ({ newest }: TrialToLookAt): string =>
+const lastLook = ({ newest }: TrialHead): string =>
   newest
     .flatMap(({ sample, look }) => {
       if (!look) return [];
@@ -70,7 +70,7 @@ const lastLook = ({ newest }: TrialToLookAt): string =>
     })
     .join('; ');
 
-const trialJson = ({ number, file, title, made, series, newest }: TrialToLookAt): object => ({
+const trialJson = ({ number, file, title, made, series, newest }: TrialHead): object => ({
   trial: number,
   file,
   title,

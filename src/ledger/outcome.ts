@@ -1,6 +1,7 @@
 /** What became of a sample: derived from its looks, never typed. */
 
-import type { BenchCard, Look, MadeCard, ObservationCard, SampleCard, SeriesCard } from './cards.ts';
+import type { Quantity } from '../calc/quantity.ts';
+import type { BenchCard, Look, MadeCard, ObservationCard, SampleCard } from './cards.ts';
 import { endOf, madeEpoch, observationsOf } from './sample-record.ts';
 
 export interface WatchRules {
@@ -26,10 +27,17 @@ export interface SampleOutcome {
   readonly ended: ObservationCard | undefined;
 }
 
+/** What a series says of looking at its samples. */
+export interface SeriesRules {
+  readonly passes: readonly Look[];
+  readonly settle?: Pick<Quantity, 'inner'> | undefined;
+  readonly watch?: Pick<Quantity, 'inner'> | undefined;
+}
+
 interface RulesFor {
   readonly sample: SampleCard;
   readonly bench: BenchCard;
-  readonly series?: SeriesCard | undefined;
+  readonly series?: SeriesRules | undefined;
 }
 
 /** The sample's own watch goes before that of its series, and that before the bench's. */

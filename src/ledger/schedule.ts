@@ -1,7 +1,7 @@
 /** When each sample needs its next look: by the bench's schedule, the end of the watch and the long watch. */
 
-import type { BenchCard, MadeCard, SampleCard, SeriesCard } from './cards.ts';
-import { outcomeOf, type SampleOutcome, watchRules } from './outcome.ts';
+import type { BenchCard, MadeCard, SampleCard } from './cards.ts';
+import { outcomeOf, type SampleOutcome, type SeriesRules, watchRules } from './outcome.ts';
 import { endOf, lastLookOf, madeEpoch } from './sample-record.ts';
 
 const millisecondsInSecond = 1000;
@@ -24,7 +24,7 @@ export interface ScheduleOf {
   readonly card: MadeCard;
   readonly bench: BenchCard;
   /** The series that the trial belongs to, whose watch and settling time go before the bench's. */
-  readonly series?: SeriesCard | undefined;
+  readonly series?: SeriesRules | undefined;
   /** Milliseconds since 1970. */
   readonly now: number;
 }

@@ -1,6 +1,15 @@
-/** Where what was read of the trials is kept between commands. Nothing that fails here stops a command. */
+/** Where what was read of the ledger is kept between commands. Nothing that fails here stops a command. */
 
-import { lstatSync, mkdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import {
+  lstatSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { join } from 'node:path';
 
 export interface FileState {
@@ -10,12 +19,16 @@ export interface FileState {
   readonly changedAt: number;
 }
 
+/** Of one ledger; `folder` is `trials`, `series` or `batches`. */
 export interface KeepPort {
-  readonly load: () => string | undefined;
+  readonly load: (folder: string) => Uint8Array | undefined;
   /** Writes whole, by another name first. */
-  readonly save: (text: string) => void;
+  readonly save: (folder: string, bytes: Uint8Array) => void;
   /** The disk's clock now, less the longest tick that a file system has; undefined where nothing can be kept. */
   readonly tick: () => number | undefined;
+  /** Names in a folder, files or not: which they are, `stateOf` tells. Listed once. */
+  readonly names: (folder: string) => readonly string[];
+  /** Undefined where there is no such file. */
   readonly stateOf: (file: string) => FileState | undefined;
 }
 
@@ -32,33 +45,42 @@ const quietly = <T>(action: () => T): T | undefined => {
 
 /** In `.neckring` of a ledger, which hides itself from git; `self` tells processes apart. */
 export function diskKeepPort(root: string, self: string): KeepPort {
-  const folder = join(root, '.neckring');
-  const path = join(folder, 'trials.json');
-  const beside = join(folder, `trials-${self}.json`);
+  const own = join(root, '.neckring');
+  const path = (folder: string): string => join(own, `${folder}.kept`);
+  const listed = new Map<string, readonly string[]>();
+  const beside = (folder: string): string => join(own, `${folder}-${self}.kept`);
   return {
-    load: () => quietly(() => readFileSync(path, 'utf8')),
-    save: (text) => {
+    load: (folder) => quietly(() => readFileSync(path(folder))),
+    save: (folder, bytes) => {
       quietly(() => {
-        writeFileSync(beside, text);
-        renameSync(beside, path);
+        writeFileSync(beside(folder), bytes);
+        renameSync(beside(folder), path(folder));
       });
-      quietly(() => rmSync(beside, { force: true }));
+      quietly(() => rmSync(beside(folder), { force: true }));
     },
     tick: () =>
       quietly(() => {
-        hiddenFolder(folder);
-        writeFileSync(beside, '');
-        const { ctimeMs } = statSync(beside);
-        rmSync(beside);
+        hiddenFolder(own);
+        writeFileSync(beside('tick'), '');
+        const { ctimeMs } = statSync(beside('tick'));
+        rmSync(beside('tick'));
         return ctimeMs - longestTickMilliseconds;
       }),
-    stateOf: (file) =>
-      quietly(() => {
-        // To a quarter of a microsecond; whole nanoseconds would take three times as long to ask for.
-        const { size, mtimeMs, ctimeMs, ino } = statSync(`${root}/${file}`);
-        return { mark: `${size} ${mtimeMs} ${ctimeMs} ${ino}`, changedAt: ctimeMs };
-      }),
+    names: (folder) => {
+      const names = listed.get(folder) ?? quietly(() => readdirSync(join(root, folder))) ?? [];
+      listed.set(folder, names);
+      return names;
+    },
+    stateOf: (file) => quietly(() => stateAt(`${root}/${file}`)),
   };
+}
+
+function stateAt(path: string): FileState | undefined {
+  // To a quarter of a microsecond; whole nanoseconds would take twice as long to ask for.
+  const found = statSync(path, { throwIfNoEntry: false });
+  if (!found?.isFile()) return undefined;
+  const { size, mtimeMs, ctimeMs, ino } = found;
+  return { mark: `${size} ${mtimeMs} ${ctimeMs} ${ino}`, changedAt: ctimeMs };
 }
 
 function hiddenFolder(folder: string): void {

@@ -11,6 +11,7 @@ import {
   type StageCard,
   type TrialCard,
 } from '../cards.ts';
+import { asciiOf } from './kept-text.ts';
 
 type PackedMoment = readonly [written: string, epochMilliseconds: number, isDay: 0 | 1];
 
@@ -35,7 +36,7 @@ type PackedObservation = readonly [
   ended: string | 0,
 ];
 
-export interface PackedTrial {
+interface PackedTrial {
   readonly t: number;
   readonly title?: string;
   readonly made?: PackedMoment;
@@ -112,7 +113,7 @@ const openObservation = ([at, words, sample, ended]: PackedObservation): Observa
 });
 
 /** Observations that say nothing of how a sample looks are left out. */
-export const packTrial = (card: TrialCard): PackedTrial => ({
+const packTrial = (card: TrialCard): PackedTrial => ({
   t: card.number,
   ...(card.title === undefined ? {} : { title: card.title }),
   ...(card.made ? { made: packMoment(card.made) } : {}),
@@ -125,8 +126,12 @@ export const packTrial = (card: TrialCard): PackedTrial => ({
     .map(packObservation),
 });
 
+/** The same as ASCII without a tab. */
+export const packedText = (card: TrialCard): string => asciiOf(JSON.stringify(packTrial(card)));
+
 /** The trial with what looking asks of it: its items, readings, results and places are not there. */
-export function openPacked(file: string, packed: PackedTrial): TrialCard {
+export function openPacked(file: string, text: string): TrialCard {
+  const packed: PackedTrial = JSON.parse(text);
   let stages: readonly StageCard[] | undefined;
   let samples: readonly SampleCard[] | undefined;
   let observations: readonly ObservationCard[] | undefined;

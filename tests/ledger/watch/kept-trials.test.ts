@@ -11,14 +11,13 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { beforeEach, describe, expect, it, onTestFinished } from 'vitest';
-import type { TrialCard } from '../../../src/ledger/cards.ts';
-import { openBench, openFolder, settingsOf } from '../../../src/ledger/folder.ts';
-import { looksByDay, newestLook } from '../../../src/ledger/look-strip.ts';
+import { openBench, settingsOf } from '../../../src/ledger/folder.ts';
+import { looksByDay } from '../../../src/ledger/look-strip.ts';
 import { diskReadPort, type ReadPort } from '../../../src/ledger/port.ts';
-import { readTrialCard } from '../../../src/ledger/read-trial.ts';
-import { looksDue } from '../../../src/ledger/schedule.ts';
+import { looksOpen } from '../../../src/ledger/schedule.ts';
 import { diskKeepPort, type KeepPort } from '../../../src/ledger/watch/keep-port.ts';
-import { type TrialsToLookAt, trialsToLookAt } from '../../../src/ledger/watch/kept-trials.ts';
+import { madeToWatch, trialLines } from '../../../src/ledger/watch/kept-trials.ts';
+import { openRules } from '../../../src/ledger/watch/watch-rules.ts';
 
 const count = 130;
 let root = '';
@@ -41,6 +40,8 @@ function keep(): KeepPort {
 }
 
 const path = (number: number): string => join(root, `trials/${String(number).padStart(4, '0')}.yaml`);
+
+const seriesText = 'series: ladder\nquestion: how much oil?\nvaries: oil per emulsifier\n';
 
 const textOf = (number: number, look = 'clear'): string => `trial: ${number}
 title: sweet orange ${number}
@@ -70,72 +71,58 @@ observations:
     ended: spilled
 `;
 
-async function opened(of = 'build bench'): Promise<TrialsToLookAt> {
-  reads = 0;
-  const bench = await openBench(root, port);
-  const place = { root, port, settings: settingsOf(bench.card) };
-  reads = 0;
-  return trialsToLookAt({ place, keep: keep(), of });
+interface Answers {
+  readonly list: Awaited<ReturnType<typeof trialLines>>;
+  readonly due: readonly object[];
+  readonly errors: number;
 }
 
-/** What looking asks, of the trials as they stand on the disk. */
-async function asRead(): Promise<readonly object[]> {
-  const bench = await openBench(root, diskReadPort);
-  const settings = settingsOf(bench.card);
-  const all = await openFolder({ root, port: diskReadPort, settings }, 'trials', readTrialCard);
-  return asked(
-    all.flatMap(({ card }) => (card ? [card] : [])),
-    bench.card,
-  );
-}
-
-function asked(
-  trials: readonly TrialCard[],
-  bench: Awaited<ReturnType<typeof openBench>>['card'],
-): readonly object[] {
+/** What `list` and `due` ask, of the trials as they stand on the disk where nothing is kept. */
+async function answers(kept: KeepPort | undefined, of: string, now: number): Promise<Answers> {
+  const own: ReadPort = { ...port, now: () => now };
+  const { card: bench } = await openBench(root, own);
   if (!bench) throw new Error('no bench');
-  const now = Date.parse('2026-03-28T12:00:00Z');
-  return trials.map((card) => ({
-    head: [card.file, card.number, card.title, card.made?.written, card.series?.text, card.isSound],
-    looks: card.samples.map((sample) => [
-      sample.name,
-      sample.of,
-      sample.in,
-      sample.at?.inner,
-      looksByDay(card, sample),
-    ]),
-    due: looksDue({ card, bench, now }).map(({ sample, outcome, ...due }) => [
-      sample.name,
-      outcome.outcome,
-      outcome.lastPass?.at.written,
-      due,
-    ]),
-  }));
+  const wanted = { place: { root, port: own, settings: settingsOf(bench) }, keep: kept, of, bench };
+  reads = 0;
+  const { trials, errors } = await trialLines(wanted);
+  const made = await madeToWatch(kept ? { ...wanted, keep: keep() } : wanted);
+  const looks = [...made.trials, ...made.batches].flatMap((card) => {
+    const rules = card.kind === 'trial' && card.series ? made.rulesOf(card.series.text) : '';
+    return looksOpen({ card, bench, series: openRules(rules), now })
+      .filter(({ open }) => open.length > 0)
+      .map(({ sample, outcome, open }) => [
+        card.file,
+        card.title,
+        sample.name,
+        sample.in,
+        sample.at?.inner,
+        looksByDay(card, sample),
+        outcome.outcome,
+        outcome.lastPass?.at.written,
+        open,
+      ]);
+  });
+  const list = { trials: trials.map((one) => ({ ...one, newest: one.newest })), errors };
+  return { list, due: looks, errors: made.errors };
 }
 
-async function expectAsRead(of?: string): Promise<void> {
-  const { trials } = await opened(of);
-  const bench = await openBench(root, diskReadPort);
-  expect(
-    asked(
-      trials.map(({ card }) => card),
-      bench.card,
-    ),
-  ).toEqual(await asRead());
-  for (const { card, newest, file, number, title, made, series } of trials) {
-    expect([file, number, title]).toEqual([card.file, card.number, card.title]);
-    expect([made, series]).toEqual([card.made?.written, card.series?.text]);
-    expect(newest).toEqual(
-      card.samples.map((sample) => ({ sample: sample.name, look: newestLook(card, sample) })),
-    );
-  }
+const noon = Date.parse('2026-03-28T12:00:00Z');
+
+const opened = (of = 'build bench', now = noon): Promise<Answers> => answers(keep(), of, now);
+
+async function expectAsRead(of?: string, now = noon): Promise<void> {
+  const found = await opened(of, now);
+  const seen = reads;
+  expect(found).toEqual(await answers(undefined, '', now));
+  reads = seen;
 }
 
 beforeEach(() => {
   root = mkdtempSync(join(tmpdir(), 'neckring-kept-'));
   const folder = root;
   onTestFinished(() => rmSync(folder, { recursive: true, force: true }));
-  mkdirSync(join(root, 'trials'));
+  for (const name of ['trials', 'series']) mkdirSync(join(root, name));
+  writeFileSync(join(root, 'series/ladder.yaml'), seriesText);
   writeFileSync(join(root, 'bench.yaml'), 'ledger: 1\nbench:\n  time zone: Europe/Lisbon\n');
   for (let number = 1; number <= count; number += 1) writeFileSync(path(number), textOf(number));
   ahead = 60_000;
@@ -159,7 +146,7 @@ describe('trials kept between commands', () => {
     renameSync(path(9), join(root, 'trials/0009-renamed.yaml'));
     await expectAsRead();
     await opened();
-    expect(reads).toBeLessThanOrEqual(3);
+    expect(reads).toBeLessThanOrEqual(6);
   });
 
   it('an edit of the same length with its times set back is seen', async () => {
@@ -174,32 +161,56 @@ describe('trials kept between commands', () => {
     ahead = 0;
     await opened();
     await opened();
-    expect(reads).toBe(count);
+    expect(reads).toBe(2 * (count + 1));
     clock = -3_600_000;
     await opened();
     await opened();
-    expect(reads).toBe(count);
+    expect(reads).toBe(2 * (count + 1));
   });
 
   it.each([
     ['another bench', undefined, 'build other bench'],
     ['torn in the middle', (text: string) => text.slice(0, 5000), undefined],
+    ['one sign another', (text: string) => text.replace('hazy', 'lazy'), undefined],
+    [
+      'zeros in the middle',
+      (text: string) => text.slice(0, 400) + '\0'.repeat(64) + text.slice(464),
+      undefined,
+    ],
     ['empty', () => '', undefined],
-    ['of another form', () => '{"of":"build bench","files":7}', undefined],
-    ['no JSON', () => 'trials', undefined],
+    ['of another form', () => '{"of":"build bench"}', undefined],
+    ['a word', () => 'trials', undefined],
   ])('%s: everything is read again', async (_, spoil, of) => {
     await opened();
-    const kept = join(root, '.neckring/trials.json');
+    const kept = join(root, '.neckring/trials.kept');
     if (spoil) writeFileSync(kept, spoil(readFileSync(kept, 'utf8')));
     await opened(of);
-    expect(reads).toBe(count);
+    expect(reads).toBeGreaterThanOrEqual(count);
     await expectAsRead(of);
+  });
+
+  it('what a series says of looking is asked anew: a longer watch, a name that comes and goes', async () => {
+    await opened();
+    const series = join(root, 'series/ladder.yaml');
+    for (const more of ['watch: 40 d\n', 'passes:\n  - clear\n  - hazy\n', 'settle: 30 d\n', '']) {
+      writeFileSync(series, `${seriesText}${more}`);
+      await expectAsRead();
+    }
+    writeFileSync(series, seriesText.replace('ladder', 'other'));
+    await expectAsRead();
+    rmSync(series);
+    await expectAsRead();
+  });
+
+  it('whatever the time is: before the last look, between looks, long after', async () => {
+    for (const day of ['03-28', '03-10', '03-25', '03-26', '04-20', '12-31', '03-01', '03-28'])
+      await expectAsRead(undefined, Date.parse(`2026-${day}T11:00:00Z`));
   });
 
   it('counts the errors of files without reading them again', async () => {
     writeFileSync(path(7), 'trial: 7\nstages: none\n');
     expect((await opened()).errors).toBeGreaterThan(0);
-    expect((await opened()).errors).toBeGreaterThan(0);
+    expect((await opened()).list.errors).toBeGreaterThan(0);
     expect(reads).toBe(0);
   });
 });
