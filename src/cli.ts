@@ -14,6 +14,7 @@ import { problemsText } from './output/problem-page.ts';
 import { tameText, visible } from './output/visible.ts';
 import { wrapped } from './output/wrap.ts';
 import { isProblemError, type Problem, type ProblemError } from './problem.ts';
+import { withProgress } from './progress.ts';
 import { usageProblem } from './usage.ts';
 
 const plain: Paint = (_, text) => text;
@@ -22,15 +23,16 @@ const exitDefect = 70;
 /** Runs one command line and returns its exit code; never ends the process. */
 export async function run(typed: readonly string[], port: Io): Promise<number> {
   if (typed[0] === 'complete-words') return completed(typed.slice(1), port);
-  const io: Io = { ...port, ask: (question) => port.ask(tameText(question)) };
+  const io = withProgress({ ...port, ask: (question) => port.ask(tameText(question)) });
   const noColour = typed.includes('--no-color');
-  const words = typed.filter((word) => word !== '--no-color');
+  const isPaged = typed.includes('--page');
+  const words = typed.filter((word) => word !== '--no-color' && word !== '--page');
   const asJson = words.includes('--json');
   let errPaint = plain;
   try {
     const outPaint = await paintFor(wantsColour(io, io.outIsTerminal, noColour));
     errPaint = await paintFor(wantsColour(io, io.errIsTerminal, noColour));
-    return await dispatch(words, io, { outPaint, errPaint, asJson });
+    return await dispatch(words, io, { outPaint, errPaint, asJson, isPaged });
   } catch (thrown) {
     const told = isProblemError(thrown) ? thrown : await refusedByDisk(thrown);
     if (told) return await tell(told.problems, told.exitCode, words, io, asJson, errPaint);
@@ -62,6 +64,7 @@ interface Manner {
   readonly outPaint: Paint;
   readonly errPaint: Paint;
   readonly asJson: boolean;
+  readonly isPaged: boolean;
 }
 
 async function dispatch(words: readonly string[], io: Io, manner: Manner): Promise<number> {
@@ -73,7 +76,11 @@ async function dispatch(words: readonly string[], io: Io, manner: Manner): Promi
     first === '-h' ||
     (first === 'help' && words.length === 1)
   ) {
-    io.out(await layOut(overview(await listedCommands()), { width: helpWidth, paint: manner.outPaint }));
+    await show(
+      await layOut(overview(await listedCommands()), { width: helpWidth, paint: manner.outPaint }),
+      io,
+      manner,
+    );
     return 0;
   }
   if (first === '--version' || first === '-V') {
@@ -82,7 +89,11 @@ async function dispatch(words: readonly string[], io: Io, manner: Manner): Promi
   }
   const spec = await commandNamed((first === 'help' ? words[1] : first) ?? '');
   if (spec && (first === 'help' || words.includes('--help') || words.includes('-h'))) {
-    io.out(await layOut(commandHelp(spec), { width: helpWidth, paint: manner.outPaint }));
+    await show(
+      await layOut(commandHelp(spec, helpWidth), { width: helpWidth, paint: manner.outPaint }),
+      io,
+      manner,
+    );
     return 0;
   }
   const call = spec ? understand(words, spec) : await unknownCommand(words);
@@ -93,15 +104,28 @@ async function dispatch(words: readonly string[], io: Io, manner: Manner): Promi
   const isExplained = ran.explained !== undefined && call.flags.has('explain');
   const outcome = isExplained ? await (await import('./commands/explained.ts')).withExplanation(ran) : ran;
   if (manner.asJson) {
-    io.out(jsonText(outcome.json));
+    await show(jsonText(outcome.json), io, manner);
     return outcome.exitCode;
   }
   const problemWidth = io.outIsTerminal ? io.columns : undefined;
-  io.out(await layOut(outcome.page, { width: io.columns, paint: manner.outPaint, problemWidth }));
+  await show(
+    await layOut(outcome.page, { width: io.columns, paint: manner.outPaint, problemWidth }),
+    io,
+    manner,
+  );
   io.err(problemsText(outcome.problems ?? [], manner.errPaint, errWidth(io)));
   const noteWidth = errWidth(io) ?? Number.POSITIVE_INFINITY;
   for (const note of outcome.notes ?? []) io.err(`${wrapped(visible(note), noteWidth).join('\n')}\n`);
   return outcome.exitCode;
+}
+
+/** An answer, in the person's pager where `--page` asks for it; without one it is shown all the same. */
+async function show(text: string, io: Io, { isPaged, errPaint }: Manner): Promise<void> {
+  if (!isPaged || !io.outIsTerminal || !io.page || text === '') return io.out(text);
+  const problem = await io.page(text);
+  if (!problem) return;
+  io.out(text);
+  io.err(problemsText([problem], errPaint, errWidth(io)));
 }
 
 async function unknownCommand(words: readonly string[]): Promise<Problem> {

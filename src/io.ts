@@ -1,5 +1,7 @@
 /** The port to the world: everything that reads, writes, asks or looks at the clock goes through here. */
 
+import type { Problem } from './problem.ts';
+
 export interface Io {
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;
@@ -9,6 +11,10 @@ export interface Io {
   readonly canAsk: boolean;
   /** Asks one line; undefined when the person leaves with Ctrl-C or Ctrl-D. */
   readonly ask: (question: string) => Promise<string | undefined>;
+  /** Shows a text in the person's own pager; what is wrong where there is none. Left out where none can be. */
+  readonly page?: (text: string) => Promise<Problem | undefined>;
+  /** Says how far a long piece of work has come; left out where nobody watches. */
+  readonly progress?: (text: string) => void;
   readonly columns: number;
   readonly environment: Readonly<Record<string, string | undefined>>;
   readonly workingFolder: string;

@@ -14,7 +14,8 @@ export async function main(): Promise<void> {
     errIsTerminal: err.isTerminal,
     canAsk: out.isTerminal && process.stdin.isTTY === true,
     ask,
-    columns: columns && columns > 20 ? columns : 80,
+    page: async (text) => (await import('./pager.ts')).showPaged(text, process.env),
+    columns: widthOf(columns),
     environment: process.env,
     workingFolder: process.cwd(),
     program: [process.execPath, process.argv[1] ?? ''],
@@ -22,6 +23,12 @@ export async function main(): Promise<void> {
     random: Math.random,
   };
   process.exitCode = await run(process.argv.slice(2), io);
+}
+
+/** Of the terminal, else as COLUMNS says. */
+function widthOf(columns: number | undefined): number {
+  const width = columns || Number(process.env['COLUMNS']);
+  return Number.isInteger(width) && width > 20 ? width : 80;
 }
 
 async function ask(question: string): Promise<string | undefined> {

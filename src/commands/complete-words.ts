@@ -36,7 +36,7 @@ const listed = (
 type Found = readonly Offer[] | 'files' | 'folders';
 
 async function offersFor({ words, current }: TypedLine, io: Io): Promise<Found> {
-  const typed = words.slice(1).filter((word) => word !== '--no-color');
+  const typed = words.slice(1).filter((word) => !['--no-color', '--page'].includes(word));
   const [first, ...rest] = typed;
   if (first === undefined || (first === 'help' && rest.length === 0))
     return current.text.startsWith('-') ? programOptions : commandOffers();
@@ -61,6 +61,7 @@ const programOptions: readonly Offer[] = [
   { text: '--help', says: 'what to type first, and every command' },
   { text: '--version', says: 'the version' },
   { text: '--no-color', says: 'no colour' },
+  { text: '--page', says: 'the answer in your pager' },
 ];
 
 const optionOffers = (options: readonly OptionSpec[]): readonly Offer[] =>

@@ -1,3 +1,4 @@
+import type { Io } from '../io.ts';
 import { envelope } from '../output/answer-json.ts';
 import type { Page } from '../output/view.ts';
 import { fail } from '../problem.ts';
@@ -8,12 +9,15 @@ import { exampleBlocks } from './help.ts';
 const closing =
   'The numbers of the beakers and the name of the series are those of your own ledger. Each command has more behind --help.';
 
-export async function runDays(call: Call): Promise<Outcome> {
+export async function runDays(call: Call, io: Io): Promise<Outcome> {
   const [typed] = call.words;
   const days = typed === undefined ? courseDays : [dayNamed(typed)];
   return {
     exitCode: 0,
-    page: [...days.flatMap(dayBlocks), { kind: 'text', text: closing, tone: 'faint' }],
+    page: [
+      ...days.flatMap((day) => dayBlocks(day, io.columns)),
+      { kind: 'text', text: closing, tone: 'faint' },
+    ],
     json: envelope({
       schema: 'days@1',
       found: {
@@ -27,9 +31,9 @@ export async function runDays(call: Call): Promise<Outcome> {
   };
 }
 
-const dayBlocks = ({ day, title, lines }: CourseDay): Page => [
+const dayBlocks = ({ day, title, lines }: CourseDay, width: number): Page => [
   { kind: 'heading', text: `Day ${day}: ${title}` },
-  ...exampleBlocks(lines),
+  ...exampleBlocks(lines, Math.min(width, 100)),
 ];
 
 function dayNamed(typed: string): CourseDay {

@@ -2,6 +2,7 @@
 
 import type { Example } from '../calc/calculator.ts';
 import type { Block, Page } from '../output/view.ts';
+import { wrapped } from '../output/wrap.ts';
 import { type CommandSpec, commandGroups, type OptionSpec } from './command.ts';
 import type { ListedCommand } from './kept-list.ts';
 
@@ -35,10 +36,19 @@ export function overview(commands: readonly ListedCommand[]): Page {
       ],
     },
     ...groups,
+    { kind: 'heading', text: 'With every command' },
+    {
+      kind: 'pairs',
+      pairs: [
+        ['  --json', 'one JSON object instead of text'],
+        ['  --page', 'the answer in your pager (NECKRING_PAGER or PAGER)'],
+        ['  --no-color', 'no colour; NO_COLOR does the same'],
+      ],
+    },
   ];
 }
 
-export function commandHelp(spec: CommandSpec): Page {
+export function commandHelp(spec: CommandSpec, width = 80): Page {
   const words = spec.words.map((word) => {
     const name = word.many ? `${word.name} …` : word.name;
     return word.required ? name : `[${name}]`;
@@ -54,27 +64,32 @@ export function commandHelp(spec: CommandSpec): Page {
       ? [pairsOf(spec.options.map((option) => [`  ${optionText(option)}`, optionHelp(option)]))]
       : []),
     { kind: 'heading', text: 'For example' },
-    ...exampleBlocks(spec.examples),
+    ...exampleBlocks(spec.examples, width),
   ];
 }
 
 /** Lines as they are typed, with what each does under it. */
-export const exampleBlocks = (examples: readonly Example[]): Page => [
-  { kind: 'lines', lines: examples.flatMap((one) => [...exampleLines(one.line), `      ${one.says}`]) },
+export const exampleBlocks = (examples: readonly Example[], width: number): Page => [
+  {
+    kind: 'lines',
+    lines: examples.flatMap((one) => [
+      ...exampleLines(one.line, width),
+      ...wrapped(`      ${one.says}`, width),
+    ]),
+  },
 ];
 
-const widestExample = 78;
-
 /** An example as it is typed; a long one goes on in lines of its own, as a shell takes it. */
-function exampleLines(line: string): readonly string[] {
+function exampleLines(line: string, width: number): readonly string[] {
   const lines: string[] = [];
   let written = '  neckring';
-  for (const word of line.match(/(?:"[^"]*"|[^\s"])+/g) ?? []) {
-    if (written.length + 1 + word.length > widestExample) {
+  // An option and its value stay together.
+  for (const words of line.match(/(?:--\S+ (?!--))?(?:"[^"]*"|[^\s"])+/g) ?? []) {
+    if (written.length + 1 + words.length > width - 2) {
       lines.push(`${written} \\`);
-      written = `     `;
+      written = '     ';
     }
-    written += ` ${word}`;
+    written += ` ${words}`;
   }
   return [...lines, written];
 }

@@ -57,6 +57,7 @@ export async function historyOf(request: Request): Promise<History> {
     const texts = await textsOf(objects, commits);
     for (const [at, commit] of commits.entries()) {
       const { now, before } = texts[at] ?? {};
+      request.io.progress?.(`reading the history: version ${at + 1} of ${commits.length} …`);
       entries.push(await entryOf(request, { commit, now, before, objects, known }));
     }
     const last = texts.at(-1)?.now;

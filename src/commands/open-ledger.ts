@@ -19,7 +19,23 @@ export interface Here extends LedgerPlace {
   readonly revision?: Revision;
 }
 
-export const readPort = (io: Io): ReadPort => ({ ...diskReadPort, now: io.now });
+export const readPort = (io: Io): ReadPort => ({
+  ...diskReadPort,
+  now: io.now,
+  ...(io.progress ? { read: countedRead(io.progress) } : {}),
+});
+
+const betweenWords = 20;
+
+/** Reads, and says how many files were read where that takes long. */
+function countedRead(progress: (text: string) => void): ReadPort['read'] {
+  let count = 0;
+  return (path) => {
+    count += 1;
+    if (count % betweenWords === 0) progress(`reading the ledger: ${count} files …`);
+    return diskReadPort.read(path);
+  };
+}
 
 export async function requireRoot(io: Io): Promise<string> {
   const root = await findRoot(io.workingFolder);
