@@ -5,7 +5,7 @@ import type { LockPort } from './lock.ts';
 
 const temporaryName = /^\.neckring-(.+)\.tmp$/;
 const oldMilliseconds = 3_600_000;
-const ownFolders = ['.', 'trials', 'series', 'formulas', 'batches', 'photos'];
+const ownFolders = ['.', 'trials', 'series', 'formulas', 'batches', 'photos', 'schema'];
 
 export interface Sweeping {
   readonly root: string;

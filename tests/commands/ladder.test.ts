@@ -195,6 +195,7 @@ describe('ladder: what it writes', () => {
     const blank = names.find((name) => name.includes('blank'))?.slice(2, 4);
     expect(series).toBe(
       [
+        '# yaml-language-server: $schema=../schema/series.json',
         'series: cold ladder',
         'question: does it hold cold?',
         'varies: oil per emulsifier',

@@ -121,7 +121,7 @@ describe('new --from', () => {
     const source = await readIn(folder, 'trials/0014-orange-1-to-2.5.yaml');
     const plan = source.slice(source.indexOf('stages:'), source.indexOf('observations:'));
     expect(text).toBe(
-      `trial: 18\ntitle: again, cold\nmade: 2026-07-01T10:30+01:00\nfrom: 14\nseries: orange ladder\n${plan.replace(/ +weighed: .*\n/g, '')}`,
+      `# yaml-language-server: $schema=../schema/trial.json\ntrial: 18\ntitle: again, cold\nmade: 2026-07-01T10:30+01:00\nfrom: 14\nseries: orange ladder\n${plan.replace(/ +weighed: .*\n/g, '')}`,
     );
     expect((await neckring(['check'], { folder, now: '2026-07-02T00:00:00Z' })).code).toBe(0);
   });
