@@ -1,7 +1,7 @@
 /** Arithmetic before a unit, `(30 + 2.5) g`: what it may hold, and its value once the evaluator is loaded. */
 
 import { type Parsed, parsed, refused } from '../problem.ts';
-import { notFinite, numberPattern } from './number.ts';
+import { isOrdinary, notFinite, notOrdinary, numberPattern } from './number.ts';
 
 export const longestExpression = 200;
 export const deepestParentheses = 16;
@@ -50,7 +50,8 @@ export function parseArithmetic(expression: string, offset = 0): Parsed<number> 
     );
   }
   const value = loaded(expression);
-  if (Number.isFinite(value)) return parsed(value + 0);
+  if (Number.isFinite(value))
+    return isOrdinary(value) ? parsed(value + 0) : notOrdinary(expression, value, span);
   return expression.includes('/')
     ? refused('not-finite', `"${expression}" comes to no finite number`, 'write a divisor other than 0', span)
     : notFinite(expression, span);

@@ -18,7 +18,7 @@ const commaNumber = /^([+-]?\d[\d.]*(?:,\d[\d.]*)+)/u;
  *
  * Input     text such as `2.5`, `.5`, `1e-3`; with `signed`, also `-2.5` and `+2.5`
  * Output    the number, finite
- * Refuses   anything else: hexadecimal, empty, words, commas (the hint shows the mend), what overflows
+ * Refuses   anything else: hexadecimal, empty, words, commas (the hint shows the mend), what can't be meant
  * Example   parseNumber('2.5e3') -> 2500
  */
 export function parseNumber(text: string, options: { readonly signed?: boolean } = {}): Parsed<number> {
@@ -31,7 +31,23 @@ export function parseNumber(text: string, options: { readonly signed?: boolean }
   if (isNotFiniteWord(typed)) return notFinite(typed, span);
   if (!(options.signed ? signedAlone : numberAlone).test(typed)) return notANumber(typed, span);
   const value = Number(typed);
-  return Number.isFinite(value) ? parsed(value + 0) : notFinite(typed, span);
+  if (!Number.isFinite(value)) return notFinite(typed, span);
+  return isOrdinary(value) ? parsed(value + 0) : notOrdinary(typed, value, span);
+}
+
+const leastOrdinary = 1e-30;
+const largestOrdinary = 1e30;
+
+/**
+ * Whether a number can be meant: 0, or within thirty powers of ten of 1. A trace of a picogram in ten tonnes is nineteen
+ * away, and no product of what is typed leaves the doubles.
+ */
+export const isOrdinary = (value: number): boolean =>
+  value === 0 || (Math.abs(value) >= leastOrdinary && Math.abs(value) <= largestOrdinary);
+
+export function notOrdinary(typed: string, value: number, span: readonly [number, number]): Parsed<never> {
+  const message = `"${typed}" is too ${Math.abs(value) < 1 ? 'small' : 'large'} to be meant`;
+  return refused('not-ordinary', message, 'look at its power of ten', span);
 }
 
 /** Whether a word is a number and nothing else, such as the `50` of `--batch 50 g`; commas are refused later. */

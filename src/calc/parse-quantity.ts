@@ -2,7 +2,7 @@
 
 import { type Parsed, parsed, refused } from '../problem.ts';
 import { type AmountHead, readAmountHead } from './amount-head.ts';
-import { notFinite } from './number.ts';
+import { isOrdinary, notFinite, notOrdinary } from './number.ts';
 import type { Dimension, Quantity } from './quantity.ts';
 import { toInner, type Unit, unitTyped } from './unit.ts';
 import { hasOwnMend, isDoubtfulUnit, kindWords, unitFault } from './unit-faults.ts';
@@ -94,6 +94,7 @@ function makeQuantity({ value, unit, written, span }: QuantityParts): Parsed<Qua
   const { symbol, dimension } = unit;
   const inner = toInner(value, unit);
   if (!Number.isFinite(inner)) return notFinite(written, span);
+  if (!isOrdinary(inner)) return notOrdinary(written, inner, span);
   if (dimension === 'temperature' && inner < 0) {
     return refused(
       'below-absolute-zero',

@@ -48,10 +48,14 @@ function typedScale(typed: string): Scale {
       `--balance: "${typed}" shows nothing`,
       'give what it shows, such as "0.01 g up to 600 g"',
     );
-  return {
-    divisionGrams: read.inner,
-    limitGrams: limit === undefined ? undefined : optionQuantity('balance', limit, ['mass']).inner,
-  };
+  const limitGrams = limit === undefined ? undefined : optionQuantity('balance', limit, ['mass']).inner;
+  if (limitGrams === 0)
+    return fail(
+      'not-positive',
+      `--balance: "${typed}" takes nothing`,
+      'give the most it takes, such as 600 g',
+    );
+  return { divisionGrams: read.inner, limitGrams };
 }
 
 /** `100 mL`, or `100 mL of 62 g` with its own mass. */

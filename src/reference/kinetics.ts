@@ -29,6 +29,9 @@ export const esterActivation = {
   fromMemory: true,
 } as const;
 
+/** kJ/mol: more than it takes to break any bond, so that a larger figure is a slip of the unit. */
+export const largestActivation = { value: 1000, source: 'common practice, no source' } as const;
+
 const measured = (acid: number, neutral: number | undefined, base: number): EsterConstants => ({
   acid,
   ...(neutral === undefined ? {} : { neutral }),

@@ -25,10 +25,15 @@ export function handyDilutions(largest: number): readonly number[] {
   return round.includes(largest) || largest <= 1 || largest > 1000 ? round : [...round, largest];
 }
 
+/** No bench weighs less or more, whatever its file says: 1 ng and 1000 t. */
+const leastGrams = 1e-9;
+const mostGrams = 1e9;
+
 /** 1, 2 or 5 times a power of ten, from the least mass that any balance weighs up to the most that a vessel holds. */
 function handyMasses(least: number, most: number): readonly number[] {
   const masses: number[] = [];
-  for (let power = Math.floor(Math.log10(least)); 10 ** power <= most; power++)
+  const first = Math.floor(Math.log10(Math.max(least, leastGrams)));
+  for (let power = first; 10 ** power <= Math.min(most, mostGrams); power++)
     for (const digit of digits) masses.push(Number(`${digit}e${power}`));
   return masses.filter((mass) => mass >= least * (1 - 1e-9) && mass <= most);
 }

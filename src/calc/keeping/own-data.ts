@@ -1,8 +1,10 @@
 /** The person's own measurements of a loss, carried to other temperatures. */
 
 import { type Parsed, parsed, refused } from '../../problem.ts';
+import { largestActivation } from '../../reference/kinetics.ts';
 import { gasConstant } from '../../reference/settling.ts';
 import { type Field, several } from '../fields.ts';
+import { numberText } from '../number-text.ts';
 import { parseQuantity } from '../parse-quantity.ts';
 import { arrhenius, type Rate } from './rate.ts';
 
@@ -100,6 +102,12 @@ export function ownLaw(losses: readonly OwnLoss[], stated: number | undefined): 
       'not-arrhenius',
       'by these figures it is lost more slowly when it is warmer',
       'look at the measurements again: something else rules it, such as air',
+    );
+  if (activation !== undefined && activation > largestActivation.value)
+    return refused(
+      'outside-range',
+      `an energy of activation of ${numberText(activation, 4)} kJ/mol is more than any reaction has`,
+      'give it in kJ/mol, such as 80',
     );
   const at = 1 / inverse;
   return parsed({

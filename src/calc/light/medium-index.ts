@@ -55,7 +55,7 @@ export function mediumIndex(medium: StageMedium): Parsed<number> {
 }
 
 function sugarWaterPortion(medium: StageMedium): Parsed<Portion> {
-  const sugars = medium.dissolved.filter(({ role }) => role === 'sugar');
+  const sugars = medium.dissolved.filter(({ role, massFraction }) => role === 'sugar' && massFraction > 0);
   const sugarFraction = sugars.reduce((sum, { massFraction }) => sum + massFraction, 0);
   const kinds =
     sugars.length > 0

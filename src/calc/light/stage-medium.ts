@@ -49,10 +49,11 @@ export function stageMedium(items: readonly PortionItem[]): StageMedium {
   }
   const dissolved = parts.filter(({ role }) => role !== 'oil');
   const waterFraction = 1 - total(parts);
+  const percent = total(parts) * 100;
   if (waterFraction < -1e-9)
     return fail(
       'shares-over',
-      `the items come to more than the whole: ${Number((total(parts) * 100).toPrecision(5))} %`,
+      `the items come to more than the whole${Number.isFinite(percent) ? `: ${Number(percent.toPrecision(5))} %` : ''}`,
       'give less of them; together with water they make 100 %',
     );
   const sugar = total(dissolved.filter(({ role }) => role === 'sugar'));
