@@ -9,15 +9,17 @@ const readme = readFileSync(new URL('../../README.md', import.meta.url), 'utf8')
 
 type Step =
   | { readonly kind: 'line'; readonly words: readonly string[]; readonly typed: string }
-  | { readonly kind: 'file'; readonly text: string };
+  | { readonly kind: 'file'; readonly text: string }
+  | { readonly kind: 'answer'; readonly lines: readonly string[] };
 
-/** The code blocks in order: each command line, and each file that is typed out. */
+/** The code blocks in order: each command line, what is shown of its answer, and each file that is typed out. */
 const steps: readonly Step[] = [...readme.matchAll(/^```(\w*)\n(.*?)^```$/gms)].flatMap(
   ([, language, body = '']): readonly Step[] => {
     if (language === 'yaml') return [{ kind: 'file', text: body }];
+    if (language === 'text') return [{ kind: 'answer', lines: body.trimEnd().split('\n') }];
     return body
       .split('\n')
-      .filter((line) => /^(neckring|cd|cp) /.test(line))
+      .filter((line) => /^(neckring|cd|cp)\b/.test(line))
       .map((typed) => ({ kind: 'line', typed, words: wordsOf(typed) }));
   },
 );
@@ -46,8 +48,12 @@ describe('README', () => {
 
   it('every line of it runs in order in a scratch folder, and the files that it types out pass check', async () => {
     let folder = await scratchFolder();
+    let answer = '';
     for (const step of steps) {
-      if (step.kind === 'file') {
+      if (step.kind === 'answer') {
+        const shown = answer.split('\n').filter((line) => step.lines.includes(line));
+        expect(shown).toEqual(step.lines);
+      } else if (step.kind === 'file') {
         const place = await placeOf(step.text, folder);
         await writeIn(folder, place, step.text);
         const checked = await neckring(['check', place], { folder });
@@ -60,6 +66,7 @@ describe('README', () => {
         folder = join(folder, step.words[1] ?? '');
       } else {
         const ran = await neckring(step.words.slice(1), { folder });
+        answer = ran.out;
         // Two records that differ are an answer that needs attention.
         const code = step.words[1] === 'compare' ? 1 : 0;
         expect([step.typed, ran.code, ran.err.includes(': warning:')]).toEqual([step.typed, code, false]);
