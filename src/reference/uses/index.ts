@@ -1,6 +1,7 @@
 /** Every figure that the tool rests on, with its source. */
 
 import { benchShelves } from './bench-uses.ts';
+import { drinkShelves } from './drink-uses.ts';
 import { emulsionShelves } from './emulsion-uses.ts';
 import { ingredientUses } from './ingredient-uses.ts';
 import { limitUses } from './limit-uses.ts';
@@ -10,6 +11,6 @@ import { type Use, usesOn } from './use.ts';
 
 /** Of laws and constants: what `--explain` looks ranges up in. */
 export const lawUses = (): readonly Use[] =>
-  [solutionShelves, emulsionShelves, methodShelves, benchShelves].flat().flatMap(usesOn);
+  [solutionShelves, drinkShelves, emulsionShelves, methodShelves, benchShelves].flat().flatMap(usesOn);
 
 export const allUses = (): readonly Use[] => [...lawUses(), ...ingredientUses(), ...limitUses()];
