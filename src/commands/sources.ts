@@ -1,7 +1,9 @@
 /** `sources`: the bibliography, what each work is used for, and what is from memory. */
 
+import { makeBook } from '../calc/book.ts';
 import { envelope } from '../output/answer-json.ts';
 import { bibliography, type Work } from '../reference/bibliography.ts';
+import { builtIn } from '../reference/built-in.ts';
 import { normaliseName } from '../reference/name.ts';
 import type { Use } from '../reference/uses/use.ts';
 import type { Call, Outcome } from './command.ts';
@@ -38,8 +40,8 @@ interface Asked {
 
 /** Works with those of their uses that are asked for; a work whose own words match keeps all. */
 function asked(works: readonly Work[], { words, isCommand, isMemory }: Asked): readonly Work[] {
-  const wanted = normaliseName(words);
-  const holds = (text: string): boolean => normaliseName(text).includes(wanted);
+  const wanted = [words, nameHere(words)].map(normaliseName);
+  const holds = (text: string): boolean => wanted.some((one) => normaliseName(text).includes(one));
   return works.flatMap((work) => {
     const isNamed = !isCommand && (holds(work.text) || holds(work.key));
     const uses = work.uses.filter(
@@ -50,6 +52,9 @@ function asked(works: readonly Work[], { words, isCommand, isMemory }: Asked): r
     return uses.length > 0 ? [{ ...work, uses }] : [];
   });
 }
+
+/** The name that an ingredient has here, where another of its names was typed. */
+const nameHere = (words: string): string => makeBook({ builtIn, own: [] }).book.find(words)?.name ?? words;
 
 const isAbout = ({ what, locator = '' }: Use, holds: (text: string) => boolean): boolean =>
   holds(what) || holds(locator);

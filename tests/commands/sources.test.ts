@@ -41,6 +41,13 @@ describe('sources', () => {
     );
   });
 
+  it('knows an ingredient by any of its names', async () => {
+    const known = await sourcesOf('4-methoxy-2-methyl-2-butanethiol');
+    const byName = await sourcesOf('cassis thiol');
+    expect(byName.works.length).toBe(known.works.length);
+    expect(known.works.length).toBeGreaterThan(0);
+  });
+
   it('lists what is from memory, and only that', async () => {
     const { works } = await sourcesOf('--from-memory');
     expect(works.length).toBeGreaterThan(10);

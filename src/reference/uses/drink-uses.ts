@@ -63,7 +63,7 @@ export const drinkShelves: readonly Shelf[] = [
   {
     what: 'water vapour above water',
     of: waterVapour,
-    range: '0 to 374 C',
+    range: '0 to 374 C (from memory)',
     by: ['carbonation', 'drink'],
     always: ['carbonation'],
   },

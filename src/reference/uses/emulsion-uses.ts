@@ -60,13 +60,13 @@ export const emulsionShelves: readonly Shelf[] = [
   {
     what: 'HLB of one molecule',
     of: { source: 'griffin-1954', fromMemory: true },
-    range: 'non-ionic emulsifiers, HLB 0 to 20: esters of polyols, or chains of oxyethylene',
+    range: 'non-ionic emulsifiers, HLB 0 to 20: esters of polyols, or chains of oxyethylene (from memory)',
     by: ['hlb-of'],
   },
   {
     what: 'HLB of a blend: shares add up',
     of: { source: 'griffin-1949' },
-    range: 'non-ionic emulsifiers, HLB 0 to 20',
+    range: 'non-ionic emulsifiers, HLB 0 to 20 (from memory)',
     by: ['hlb', 'emulsifier', 'ladder', 'series'],
     always: ['hlb'],
   },

@@ -39,7 +39,7 @@ export const methodShelves: readonly Shelf[] = [
   {
     what: 'scatter as a bell on the logarithm of the amount',
     of: { source: 'finney-1971', locator: 'chapter 4', fromMemory: true },
-    range: 'one edge; amounts above zero',
+    range: 'one edge; amounts above zero (from memory)',
     by: ['series', 'next', 'decide'],
     always: ['series', 'next', 'decide'],
   },
@@ -52,26 +52,26 @@ export const methodShelves: readonly Shelf[] = [
   {
     what: 'interval on the share that can tell',
     of: { source: 'clopper-pearson-1934' },
-    range: 'tastings that know nothing of each other',
+    range: 'tastings that know nothing of each other (from memory)',
     by: ['triangle', 'pair'],
   },
   {
     what: 'the test',
     of: { triangle: { source: 'iso-4120' }, pair: { source: 'iso-5495' } },
-    range: 'tastings that know nothing of each other',
+    range: 'tastings that know nothing of each other (from memory)',
     by: ['triangle', 'pair'],
   },
   {
     what: 'mean, spread and interval of weighed drops',
     of: { source: 'student-1908' },
-    range: 'weighings that scatter as a bell, two or more',
+    range: 'weighings that scatter as a bell, two or more (from memory)',
     by: ['dropper', 'clarity'],
     always: ['dropper'],
   },
   {
     what: 'combined uncertainty',
     of: { source: 'jcgm-100' },
-    range: 'errors small and independent of each other',
+    range: 'errors small and independent of each other (from memory)',
     by: ['dilute', 'dropper'],
   },
   {
