@@ -18,6 +18,8 @@ export interface HereAt {
 }
 
 export interface OpenAt {
+  /** What is read beside what a name says: a series reads every trial. */
+  readonly wanted?: (files: FilesThen) => readonly string[];
   readonly known?: KnownObjects;
   /** A process that is asked, where there is one. */
   readonly objects?: GitObjects;

@@ -5,16 +5,16 @@ import { type CommandSpec, jsonOption, yesOption } from './command.ts';
 export const reportCommands: readonly CommandSpec[] = [
   {
     name: 'report',
-    summary: 'a series, a formula, a trial or the whole ledger as one page to look at and to print',
+    summary: 'a series, a formula, a batch, a trial or the whole ledger as one page to look at and to print',
     about:
       'One HTML file that needs nothing else: no network, nothing in it runs. It shows the board of beakers, the chance to hold with the working ratio, the map of oil, emulsifier and water, tastes, foam, the drink with its aims, what changed through git, photos of the ledger up to 1.5 MB each, cautions and sources. Every picture has its table beside it. Without a word it shows every series of the ledger in short, the newest first.',
     group: 'Keeping and sharing',
     words: [
       {
         name: 'WHAT',
-        help: 'a series or a formula by its name, a trial by its number',
+        help: 'a series, a formula or a batch by its name, a trial by its number; @REVISION as it was in git',
         many: true,
-        takes: ['series', 'formula', 'trial'],
+        takes: ['series', 'formula', 'batch', 'trial'],
       },
     ],
     options: [

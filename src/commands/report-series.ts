@@ -15,13 +15,14 @@ import { foamParts } from './report-foam.ts';
 import { mapParts } from './report-map.ts';
 import { photoParts } from './report-photos.ts';
 import { tastingParts } from './report-tastes.ts';
+import { gridChartParts, windowChartParts } from './report-window.ts';
 import { cautionSection, problemPart, section, sourceSection } from './report-words.ts';
 import { decisionBlocks } from './series-decision.ts';
 import { edgeBlocks } from './series-edge.ts';
 import { seriesBreak } from './series-estimate.ts';
 import { explainSources } from './series-explain.ts';
 import { countRungs, type SeriesCounts, seriesNotes } from './series-notes.ts';
-import { gridBlocks, windowBlocks } from './series-window.ts';
+import { windowBlocks } from './series-window.ts';
 import { counted, figureText, ratioCell } from './series-words.ts';
 
 export interface SeriesRead {
@@ -174,13 +175,15 @@ function chanceSection(here: Here, { series, estimate }: SeriesRead): readonly S
     return section(
       'grid',
       'What held',
-      gridBlocks(series).filter(({ kind }) => kind !== 'heading'),
+      gridChartParts(series),
+      'Every beaker where the two that are varied meet.',
     );
   if (series.shape === 'window')
     return section(
       'window',
       'The window',
-      windowBlocks(series).filter(({ kind }) => kind !== 'heading'),
+      [...windowChartParts(series), ...windowBlocks(series).filter(({ kind }) => kind !== 'heading')],
+      'It fails when there is too little and when there is too much. What held stands on the shelf, what failed hangs below it; the paler part has not been tried.',
     );
   if (!estimate || estimate.side === 'none') return [];
   const words = edgeBlocks({ series, estimate, bench: here.bench, width: 80 }).filter(

@@ -49,7 +49,7 @@ export function windowBlocks(series: SeriesRungs): Page {
 const oneStep = 0.02;
 
 /** Values drawn together, each by the first of its group, going up. */
-function steps(values: readonly number[]): readonly number[] {
+export function steps(values: readonly number[]): readonly number[] {
   const found: number[] = [];
   for (const value of [...values].sort((one, other) => one - other)) {
     const last = found.at(-1);
@@ -58,7 +58,7 @@ function steps(values: readonly number[]): readonly number[] {
   return found;
 }
 
-const stepOf = (value: number, among: readonly number[]): number =>
+export const stepOf = (value: number, among: readonly number[]): number =>
   among.findLast((step) => value >= step) ?? value;
 
 /** A table of what was seen: the first varied thing downwards, the second across. */

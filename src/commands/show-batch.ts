@@ -42,7 +42,7 @@ export async function showBatch(here: Here, io: Io, batch: OpenedBatch): Promise
 }
 
 /** The design as it is now; a formula that is gone leaves the batch without aims. */
-async function designOf(here: Here, io: Io, { card }: OpenedBatch): Promise<OpenedDesign | undefined> {
+export async function designOf(here: Here, io: Io, { card }: OpenedBatch): Promise<OpenedDesign | undefined> {
   const name = card.formula?.text ?? (card.trial === undefined ? undefined : String(card.trial));
   if (name === undefined) return undefined;
   try {
@@ -53,7 +53,8 @@ async function designOf(here: Here, io: Io, { card }: OpenedBatch): Promise<Open
   }
 }
 
-function headBlocks({ card }: OpenedBatch): Page {
+/** What is known of a batch beside its stages. */
+export function batchFacts(card: OpenedBatch['card']): readonly (readonly [label: string, value: string])[] {
   const facts: readonly (readonly [string, string | undefined])[] = [
     ['of', card.formula?.text ?? (card.trial === undefined ? undefined : `trial ${card.trial}`)],
     ['revision', card.revision],
@@ -71,6 +72,10 @@ function headBlocks({ card }: OpenedBatch): Page {
     ['kept back', keptBack(card.samples)],
     ['note', card.note],
   ];
+  return facts.flatMap(([label, value]) => (value === undefined ? [] : [[label, value] as const]));
+}
+
+function headBlocks({ card }: OpenedBatch): Page {
   return [
     { kind: 'heading', text: `Batch ${card.name}${card.title ? `: ${card.title}` : ''}` },
     {
@@ -79,7 +84,7 @@ function headBlocks({ card }: OpenedBatch): Page {
         { head: '', align: 'left' },
         { head: '', align: 'left' },
       ],
-      rows: facts.flatMap(([label, value]) => (value === undefined ? [] : [[label, value]])),
+      rows: batchFacts(card),
     },
   ];
 }

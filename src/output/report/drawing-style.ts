@@ -21,7 +21,7 @@ ${liquids}
 .frame { fill: none; stroke: var(--ink); stroke-width: 1.6; stroke-linejoin: round; } .thin { stroke-width: 1; stroke: var(--soft); }
 .piece { fill: var(--deep); }
 .curve, .course { fill: none; stroke: var(--deep); stroke-width: 2.6; stroke-linejoin: round; stroke-linecap: round; }
-.span { fill: var(--span); }
+.span { fill: var(--span); } .span.pale { opacity: .45; }
 .working { stroke: var(--accent); stroke-width: 2.4; fill: none; } svg text.working-words { fill: var(--accent); font-weight: 700; }
 .break { stroke: var(--ink); stroke-width: 1.3; stroke-dasharray: 4 3; fill: none; } svg text.break-words { font-weight: 600; }
 .pour { fill: none; stroke: var(--deep); stroke-width: 1.4; } .whisker { stroke: var(--ink); stroke-width: 1.3; fill: none; }

@@ -4,7 +4,9 @@ import type { AimsChart } from '../draw/aims.ts';
 import type { Amounts } from '../draw/amounts.ts';
 import type { Course } from '../draw/course.ts';
 import type { FoamHeads } from '../draw/foam-heads.ts';
+import type { WindowChart } from '../draw/held-window.ts';
 import type { HoldCurve } from '../draw/hold-curve.ts';
+import type { OutcomeGrid } from '../draw/outcome-grid.ts';
 import type { TriangleMap } from '../draw/triangle.ts';
 import type { Block } from '../view.ts';
 
@@ -36,6 +38,8 @@ export interface Board {
 
 export type Chart =
   | { readonly draws: 'hold'; readonly of: HoldCurve }
+  | { readonly draws: 'window'; readonly of: WindowChart }
+  | { readonly draws: 'grid'; readonly of: OutcomeGrid }
   | { readonly draws: 'map'; readonly of: TriangleMap }
   | { readonly draws: 'foam'; readonly of: FoamHeads }
   | { readonly draws: 'amounts'; readonly of: Amounts }

@@ -4,7 +4,9 @@ import { aimsChart } from '../draw/aims.ts';
 import { amountsChart } from '../draw/amounts.ts';
 import { courseChart } from '../draw/course.ts';
 import { foamHeads } from '../draw/foam-heads.ts';
+import { heldWindowChart } from '../draw/held-window.ts';
 import { holdCurve } from '../draw/hold-curve.ts';
+import { outcomeGrid } from '../draw/outcome-grid.ts';
 import { triangleMap } from '../draw/triangle.ts';
 import { vessel } from '../draw/vessel.ts';
 import { type Html, html } from '../html.ts';
@@ -33,6 +35,10 @@ function chartHtml(chart: Chart): Html {
   switch (chart.draws) {
     case 'hold':
       return holdCurve(chart.of);
+    case 'window':
+      return heldWindowChart(chart.of);
+    case 'grid':
+      return outcomeGrid(chart.of);
     case 'map':
       return triangleMap(chart.of);
     case 'foam':

@@ -65,8 +65,8 @@ tbody th .faint { font-weight: 400; } .score { white-space: nowrap; } .score svg
 .photos { display: grid; gap: .9rem; grid-template-columns: repeat(auto-fill, minmax(9rem, 1fr)); max-width: 46rem; }
 .photos img { width: 100%; height: 9rem; object-fit: cover; border: 1px solid var(--line); display: block; }
 .photos figure { margin: 0; } figcaption { font-size: .87rem; color: var(--soft); line-height: 1.35; }
-.sources { font-size: .87rem; line-height: 1.4; color: var(--soft); columns: 22rem; column-gap: 2.4rem; max-width: none; }
-.sources li { break-inside: avoid; }
+#sources ul { font-size: .87rem; line-height: 1.4; color: var(--soft); columns: 22rem; column-gap: 2.4rem; max-width: none; }
+#sources li { break-inside: avoid; }
 footer { border-top: 2px solid var(--ink); padding-top: .7rem; margin-top: 1rem; font-size: .9rem; color: var(--soft); }
 @media screen and (max-width: 30rem) { th, td { padding-right: .55rem; } .score svg { width: 3rem; } }
 @media (min-width: 47rem) {
@@ -91,7 +91,7 @@ ${drawingStyle}
   section { padding: 1rem 0 .4rem; } .margin { break-inside: avoid; break-after: avoid; } h2, h3 { break-after: avoid; }
   .scroll { overflow: visible; } tr, figure, li, .drawing, .pairs { break-inside: avoid; }
   .chart { grid-template-columns: minmax(0, 88mm) minmax(0, 1fr); gap: .6rem 1.4rem; }
-  table, .board table, .key, .sources, caption { font-size: 8.5pt; } th { font-size: 8pt; }
+  table, .board table, .key, #sources ul, caption { font-size: 8.5pt; } th { font-size: 8pt; }
   .board th, .board td { padding: .3rem .25rem; } .board tbody th { position: static; }
   .board .vessel { width: 2.2rem; height: 2.45rem; } .photos { grid-template-columns: repeat(4, 1fr); max-width: none; }
 }
