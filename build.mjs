@@ -146,7 +146,7 @@ function runEveryday(...mode) {
 }
 
 /** What opening a pack costs a command, as much as taking up so many bytes of text more. */
-const openingBytes = 20_000;
+const openingBytes = 12_000;
 
 const costOf = ({ users, bytes }) => users.size * (openingBytes + bytes);
 

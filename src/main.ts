@@ -4,7 +4,8 @@ import { run } from './cli.ts';
 import type { Io } from './io.ts';
 import { openStream } from './streams.ts';
 
-export async function main(): Promise<void> {
+/** Runs what is typed; whether all that was written has left, so that the process may be ended at once. */
+export async function main(): Promise<boolean> {
   const [out, err] = [openStream('stdout'), openStream('stderr')];
   const { columns } = out.isTerminal ? process.stdout : {};
   const io: Io = {
@@ -23,6 +24,7 @@ export async function main(): Promise<void> {
     random: Math.random,
   };
   process.exitCode = await run(process.argv.slice(2), io);
+  return out.hasLeft() && err.hasLeft();
 }
 
 /** Of the terminal, else as COLUMNS says. */

@@ -4,8 +4,9 @@ import { fstatSync, statSync, writeSync } from 'node:fs';
 
 export interface OutStream {
   readonly isTerminal: boolean;
-  /** All of it has left when this returns, or before the process ends. */
   readonly write: (text: string) => void;
+  /** Whether all that was written has left; what has not leaves before the process ends by itself. */
+  readonly hasLeft: () => boolean;
 }
 
 export function openStream(name: 'stdout' | 'stderr'): OutStream {
@@ -24,6 +25,7 @@ export function openStream(name: 'stdout' | 'stderr'): OutStream {
       mustWait = true;
       own().write(left);
     },
+    hasLeft: () => !mustWait || own().writableLength === 0,
   };
 }
 

@@ -28,7 +28,8 @@ beforeAll(() => {
         out.write('x'.repeat(${big}));
         out.write('é\\n');
         err.write(String(out.isTerminal));
-        process.exitCode = 3;`,
+        process.exitCode = 3;
+        if (out.hasLeft() && err.hasLeft()) process.exit();`,
       resolveDir: resolve(import.meta.dirname, '..'),
     },
     outfile: script,
