@@ -1,12 +1,20 @@
 /** Files in `schema/` that say to editors what another version of the program takes. */
 
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import type { Problem } from '../problem.ts';
 import type { Check } from './check.ts';
+import { errorCode } from './disk.ts';
 import { problemAt, sourceText } from './places.ts';
 import type { ReadPort } from './port.ts';
 import type { FileKind } from './schema.ts';
-import { fileKinds, type SchemaHead, schemaFileOf, schemaHead, schemaMarks } from './schema-files.ts';
+import {
+  fileKinds,
+  type SchemaHead,
+  schemaFileOf,
+  schemaFolder,
+  schemaHead,
+  schemaMarks,
+} from './schema-files.ts';
 
 const headBytes = 400;
 
@@ -21,17 +29,30 @@ interface Found {
 export const checkSchemas =
   (port: ReadPort): Check =>
   ({ ledger }) => {
-    const found = fileKinds.map((kind) => headOf(kind, ledger.root, port));
-    if (found.every(({ head }) => head === undefined)) return [];
-    const old = found.filter(({ kind, head }) => head && head.mark !== schemaMarks[kind]);
-    const gone = found.filter(({ text }) => text === undefined);
-    return [...(old.length > 0 ? [oldProblem(old)] : []), ...(gone.length > 0 ? [goneProblem(gone)] : [])];
+    try {
+      return problemsIn(ledger.root, port);
+    } catch (thrown) {
+      // What the disk won't show is no fault of the ledger: only editors read it.
+      if (errorCode(thrown) === undefined) throw thrown;
+      return [];
+    }
   };
 
-function headOf(kind: FileKind, root: string, port: ReadPort): Found {
-  const path = join(root, schemaFileOf(kind));
-  if (port.sizeOf(path) === undefined) return { kind, text: undefined, head: undefined };
-  const text = new TextDecoder().decode(port.read(path).subarray(0, headBytes));
+function problemsIn(root: string, port: ReadPort): readonly Problem[] {
+  const there = new Set(port.list(join(root, schemaFolder)));
+  if (there.size === 0) return [];
+  const found = fileKinds.map((kind) => headOf(kind, there, root, port));
+  if (found.every(({ head }) => head === undefined)) return [];
+  const old = found.filter(({ kind, head }) => head && head.mark !== schemaMarks[kind]);
+  const gone = found.filter(({ text }) => text === undefined);
+  return [...(old.length > 0 ? [oldProblem(old)] : []), ...(gone.length > 0 ? [goneProblem(gone)] : [])];
+}
+
+/** Such a head is ASCII; one folder is listed and no file is decoded, since every check pays for this. */
+function headOf(kind: FileKind, there: ReadonlySet<string>, root: string, port: ReadPort): Found {
+  const file = schemaFileOf(kind);
+  if (!there.has(basename(file))) return { kind, text: undefined, head: undefined };
+  const text = String.fromCharCode(...port.read(join(root, file)).subarray(0, headBytes));
   return { kind, text, head: schemaHead(text) };
 }
 
