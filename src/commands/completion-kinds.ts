@@ -46,6 +46,7 @@ const kindsOf: Readonly<Record<string, readonly Kind[]>> = {
   ITEM: ['item'],
   ITEMS: ['item'],
   LOOK: ['look'],
+  OIL: ['item'],
   OURS: ['file'],
   PATH: ['file'],
   PATHS: ['file'],

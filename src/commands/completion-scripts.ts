@@ -45,7 +45,7 @@ _neckring() {
     words_found=("\${(@)answer%%$tab*}")
     shown=("\${(@)answer//$tab/  -- }")
     _description -V neckring-words expl 'word'
-    compadd "$expl[@]" $suffix -l -d shown -a words_found
+    compadd "$expl[@]" "$suffix[@]" -l -d shown -a words_found
 }
 
 if [[ $funcstack[1] == _neckring ]]; then

@@ -85,4 +85,6 @@ export const observationOptions: readonly OptionSpec[] = observedFacts.map((fact
   help: fact.help,
   many: fact.many ?? false,
   isAmount: fact.accepts !== undefined,
+  ...(fact.takes ? { takes: fact.takes } : {}),
+  ...(fact.words ? { choices: fact.words } : {}),
 }));
