@@ -11,15 +11,26 @@ import { build, transform } from 'esbuild';
 const root = import.meta.dirname;
 const out = resolve(root, 'dist');
 
-/** Starting other programs is loaded only when it is done: the option parser asks for it and never does it. */
-const lateChildProcess = {
-  name: 'late-child-process',
+/**
+ * Parts of Node that are loaded at the first call, as most commands that could call them do not: the option parser asks
+ * for the starting of programs and never does it, and few answers are marked.
+ */
+const late = {
+  child_process: { of: /commander/, names: ['spawn'] },
+  crypto: { of: /\.ts$/, names: ['createHash', 'randomBytes'] },
+};
+
+const lateBuiltIns = {
+  name: 'late-built-ins',
   setup(builder) {
-    builder.onResolve({ filter: /^(node:)?child_process$/ }, (request) =>
-      request.importer.includes('commander') ? { path: 'child_process', namespace: 'late' } : undefined,
-    );
-    builder.onLoad({ filter: /.*/, namespace: 'late' }, () => ({
-      contents: `module.exports = { spawn: (...words) => require('node:child_process').spawn(...words) };`,
+    builder.onResolve({ filter: /^(node:)?(child_process|crypto)$/ }, ({ path, importer }) => {
+      const name = path.replace('node:', '');
+      return late[name].of.test(importer) ? { path: name, namespace: 'late' } : undefined;
+    });
+    builder.onLoad({ filter: /.*/, namespace: 'late' }, ({ path }) => ({
+      contents: late[path].names
+        .map((name) => `exports.${name} = (...words) => require('node:${path}').${name}(...words);`)
+        .join('\n'),
     }));
   },
 };
@@ -105,7 +116,7 @@ const { outputFiles } = await build({
   entryPoints: ['src/main.ts'],
   splitting: true,
   format: 'esm',
-  plugins: [lateChildProcess, deferredModules, workedOutModules],
+  plugins: [lateBuiltIns, deferredModules, workedOutModules],
   write: false,
 });
 
