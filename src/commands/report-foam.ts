@@ -9,14 +9,17 @@ import { foamBlocks, foamOf, isFoamSeries } from './series-foam.ts';
 export interface FoamParts {
   readonly parts: readonly Part[];
   readonly cautions: readonly Caution[];
+  readonly pours: number;
+  readonly doses: number;
 }
 
 export function foamParts(series: SeriesRungs, bench: BenchCard): FoamParts {
-  if (!isFoamSeries(series)) return { parts: [], cautions: [] };
+  if (!isFoamSeries(series)) return { parts: [], cautions: [], pours: 0, doses: 0 };
   const { heads, steps, cautions } = foamOf({ series, bench });
   const blocks = foamBlocks({ series, bench });
   const table = blocks.find((block) => block.kind === 'table');
-  if (steps.length === 0 || table?.kind !== 'table') return { parts: [], cautions };
+  if (steps.length === 0 || table?.kind !== 'table')
+    return { parts: [], cautions, pours: heads.length, doses: steps.length };
   const [scale] = series.scales;
   const chart: Part = {
     kind: 'chart',
@@ -43,7 +46,7 @@ export function foamParts(series: SeriesRungs, bench: BenchCard): FoamParts {
     ({ kind }, at) =>
       (kind === 'text' || kind === 'notes') && at < blocks.length - (cautions.length > 0 ? 2 : 0),
   );
-  return { parts: [chart, ...words], cautions };
+  return { parts: [chart, ...words], cautions, pours: heads.length, doses: steps.length };
 }
 
 const tableOf = ({

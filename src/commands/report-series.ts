@@ -10,19 +10,16 @@ import { visible } from '../output/visible.ts';
 import type { Problem } from '../problem.ts';
 import type { Here } from './open-ledger.ts';
 import { rungName, seriesBoard, stateOf } from './report-board.ts';
-import { curveParts } from './report-curve.ts';
+import { chanceSection } from './report-chance.ts';
 import { foamParts } from './report-foam.ts';
 import { mapParts } from './report-map.ts';
 import { photoParts } from './report-photos.ts';
 import { tastingParts } from './report-tastes.ts';
-import { gridChartParts, windowChartParts } from './report-window.ts';
 import { cautionSection, problemPart, section, sourceSection } from './report-words.ts';
 import { decisionBlocks } from './series-decision.ts';
-import { edgeBlocks } from './series-edge.ts';
 import { seriesBreak } from './series-estimate.ts';
 import { explainSources } from './series-explain.ts';
 import { countRungs, type SeriesCounts, seriesNotes } from './series-notes.ts';
-import { windowBlocks } from './series-window.ts';
 import { counted, figureText, ratioCell } from './series-words.ts';
 
 export interface SeriesRead {
@@ -54,19 +51,15 @@ export async function seriesReport(here: Here, read: SeriesRead): Promise<Report
   const { series: card, problems } = series;
   const foam = foamParts(series, here.bench);
   const hasHeads = foam.parts.length > 0;
+  const isPoured = hasHeads && !isLookedAt(series);
   const shown = hasHeads
     ? notes.filter(({ code }) => !['no-outcome', 'all-held', 'all-failed'].includes(code))
     : notes;
   const sources = estimate ? explainSources(series) : [];
   const sections: readonly Section[] = [
     ...section('mind', 'Mind first', problemPart([...problems, ...shown])),
-    ...section(
-      'board',
-      'The board',
-      hasHeads && !isLookedAt(series) ? [] : seriesBoard(series),
-      boardNote(read),
-    ),
-    ...chanceSection(here, read),
+    ...section('board', 'The board', isPoured ? [] : seriesBoard(series), boardNote(read)),
+    ...(isPoured ? section('foam', 'Foam', foam.parts) : chanceSection(here.bench, read)),
     ...section('map', 'The map', mapParts(placedOf(series)), mapNote),
     ...section(
       'tastes',
@@ -74,7 +67,7 @@ export async function seriesReport(here: Here, read: SeriesRead): Promise<Report
       tastingParts(tastedOf(series), here.bench.tastes),
       'Scores beside the newest look before them.',
     ),
-    ...section('foam', 'Foam', foam.parts),
+    ...(isPoured ? [] : section('foam', 'Foam', foam.parts)),
     ...section(
       'decision',
       'The decision',
@@ -89,7 +82,7 @@ export async function seriesReport(here: Here, read: SeriesRead): Promise<Report
     kind: 'series',
     title: visible(card.name),
     lead: card.question,
-    headline: headlineOf(read),
+    headline: isPoured ? pouredHeadline(foam.pours, foam.doses) : headlineOf(read),
     facts: factsOf(series),
     sections,
     closing: closingCaution,
@@ -127,6 +120,11 @@ export function headlineOf({ series, estimate, counts }: SeriesRead): Report['he
   ];
   return [...points, { label: 'beakers', value: String(beakers), note: parts.join(', ') }];
 }
+
+/** Where heads are measured nothing holds or fails. */
+const pouredHeadline = (pours: number, doses: number): Report['headline'] => [
+  { label: 'pours', value: String(pours), note: counted(doses, 'dose') },
+];
 
 function pointLines(series: SeriesRungs, estimate: BreakPoint): Report['headline'] {
   const { workingPoint, breakPoint, breakLow, breakHigh } = estimate;
@@ -168,32 +166,6 @@ function factsOf({ series, scales, rungs }: SeriesRungs): Report['facts'] {
     ...(series.same.length > 0 ? [['kept the same', visible(series.same.join(', '))] as const] : []),
   ];
 }
-
-/** An edge with its curve, a window with its sides, or the grid of two things varied. */
-function chanceSection(here: Here, { series, estimate }: SeriesRead): readonly Section[] {
-  if (series.scales.length > 1)
-    return section(
-      'grid',
-      'What held',
-      gridChartParts(series),
-      'Every beaker where the two that are varied meet.',
-    );
-  if (series.shape === 'window')
-    return section(
-      'window',
-      'The window',
-      [...windowChartParts(series), ...windowBlocks(series).filter(({ kind }) => kind !== 'heading')],
-      'It fails when there is too little and when there is too much. What held stands on the shelf, what failed hangs below it; the paler part has not been tried.',
-    );
-  if (!estimate || estimate.side === 'none') return [];
-  const words = edgeBlocks({ series, estimate, bench: here.bench, width: 80 }).filter(
-    ({ kind }) => kind === 'pairs',
-  );
-  return section('chance', 'The break', [...curveParts(series, estimate), ...words], curveNote);
-}
-
-const curveNote =
-  'The curve is the chance that a new beaker, made on a new day, holds. The shaded span holds the break with 90 % chance.';
 
 const placedOf = (series: SeriesRungs) => [
   ...series.rungs.map((rung) => ({

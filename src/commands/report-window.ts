@@ -134,7 +134,7 @@ export function gridChartParts(series: SeriesRungs): readonly Part[] {
           head,
           align: align === 'left' ? 'left' : 'right',
         })),
-        rows: table.rows,
+        rows: table.rows.map(([, ...cells], at) => [pointText(first, ups[at] ?? 0), ...cells]),
       },
     },
   ];

@@ -93,14 +93,14 @@ const standing = (
   );
 
 /** Full between the outermost that held; pale on to the failures beside it, or to the end where none failed yet. */
-function spans({ chart, x, ends }: Layout): readonly Html[] {
+function spans({ chart, x, shelf, ends }: Layout): readonly Html[] {
   const { held, failedBelow, failedAbove } = chart;
   if (!held) return [];
   const [from, to] = [x(held.from) - 8, x(held.to) + 8];
   const band = (look: string, start: number, end: number): Html =>
     html`<rect class="${look}" x="${fixed(start)}" y="${fixed(head)}" width="${fixed(Math.max(0, end - start))}" height="${fixed(ends - head)}"/>`;
   const edges = [failedBelow, failedAbove].flatMap((one) =>
-    one === undefined ? [] : [line({ from: [x(one), head], to: [x(one), ends], look: 'break' })],
+    one === undefined ? [] : [line({ from: [x(one), head], to: [x(one), shelf], look: 'break' })],
   );
   return [
     band('span pale', failedBelow === undefined ? left : x(failedBelow), from),

@@ -14,12 +14,15 @@ import { blockHtml, tableHtml } from './blocks.ts';
 import { boardHtml } from './board.ts';
 import type { Chart, Part, Photo, Tasting } from './model.ts';
 
+/** From so many columns on the table stands under its chart. */
+const wideTable = 5;
+
 export function partHtml(part: Part): Html {
   switch (part.kind) {
     case 'board':
       return boardHtml(part.board);
     case 'chart':
-      return html`<figure class="chart">${chartHtml(part.chart)}${tableHtml(part.table)}</figure>
+      return html`<figure class="${part.table.columns.length < wideTable ? 'chart' : 'chart under'}">${chartHtml(part.chart)}${tableHtml(part.table)}</figure>
 `;
     case 'tastings':
       return tastingsHtml(part.words, part.tastings);

@@ -70,7 +70,7 @@ tbody th .faint { font-weight: 400; } .score { white-space: nowrap; } .score svg
 footer { border-top: 2px solid var(--ink); padding-top: .7rem; margin-top: 1rem; font-size: .9rem; color: var(--soft); }
 @media screen and (max-width: 30rem) { th, td { padding-right: .55rem; } .score svg { width: 3rem; } }
 @media (min-width: 47rem) {
-  .chart { grid-template-columns: minmax(0, 27rem) minmax(0, 1fr); }
+  .chart:not(.under) { grid-template-columns: minmax(0, 27rem) minmax(0, 1fr); }
 }
 @media screen and (min-width: 62rem) {
   section { display: grid; grid-template-columns: 12.5rem minmax(0, 1fr); gap: 0 2.6rem; }
@@ -90,7 +90,8 @@ ${drawingStyle}
   nav, .skip { display: none; } a { color: inherit; text-decoration: none; }
   section { padding: 1rem 0 .4rem; } .margin { break-inside: avoid; break-after: avoid; } h2, h3 { break-after: avoid; }
   .scroll { overflow: visible; } tr, figure, li, .drawing, .pairs { break-inside: avoid; }
-  .chart { grid-template-columns: minmax(0, 88mm) minmax(0, 1fr); gap: .6rem 1.4rem; }
+  .chart:not(.under) { grid-template-columns: minmax(0, 88mm) minmax(0, 1fr); gap: .6rem 1.4rem; }
+  .chart.under .drawing { max-width: 100mm; }
   table, .board table, .key, #sources ul, caption { font-size: 8.5pt; } th { font-size: 8pt; }
   .board th, .board td { padding: .3rem .25rem; } .board tbody th { position: static; }
   .board .vessel { width: 2.2rem; height: 2.45rem; } .photos { grid-template-columns: repeat(4, 1fr); max-width: none; }
