@@ -302,6 +302,48 @@ describe('the built program', () => {
     }
   });
 
+  /** Through a terminal of its own; `script` gives one, where it is installed. */
+  const hasTerminal = spawnSync('script', ['-qec', 'true', '/dev/null'], { input: '' }).status === 0;
+  const onTerminal = (line: string, folder: string, environment: Readonly<Record<string, string>> = {}) => {
+    const { PATH = '' } = process.env;
+    const ran = spawnSync('script', ['-qec', `"${process.execPath}" "${bin}" ${line}`, '/dev/null'], {
+      cwd: folder,
+      encoding: 'utf8',
+      input: '',
+      env: { PATH, TERM: 'xterm-256color', ...environment },
+    });
+    return { code: ran.status, text: ran.stdout.replaceAll('\r\n', '\n') };
+  };
+
+  it.runIf(hasTerminal)('is coloured on a terminal, unless it is asked not to be', async () => {
+    const folder = await ledgerOf({ 'trials/1.yaml': wrong });
+    expect(onTerminal('check', folder)).toMatchObject({ code: 1, text: expect.stringContaining(escapeSign) });
+    for (const plain of [{ NO_COLOR: '1' }, { TERM: 'dumb' }])
+      expect(onTerminal('check', folder, plain).text).not.toContain(escapeSign);
+    expect(onTerminal('check --no-color', folder).text).not.toContain(escapeSign);
+  });
+
+  it.runIf(hasTerminal)('runs a pager only where --page asks for one', async () => {
+    const folder = await ledgerOf({ 'trials/1.yaml': wrong });
+    const names = { PAGER: 'sed s/^/paged:/', NO_COLOR: '1' };
+    expect(onTerminal('check', folder, names).text).not.toContain('paged:');
+    expect(onTerminal('check --page', folder, names)).toMatchObject({
+      code: 1,
+      text: expect.stringMatching(/^paged:trials/m),
+    });
+    expect(onTerminal('check --page', folder, { ...names, NECKRING_PAGER: 'cat' }).text).not.toContain(
+      'paged:',
+    );
+    const none = onTerminal('check --page', folder, { PAGER: 'no-such-pager', NO_COLOR: '1' });
+    expect(none.code).toBe(1);
+    expect(none.text).toMatch(/^trials\/1\.yaml:/m);
+    expect(none.text).toContain("the pager no-such-pager can't be started; set NECKRING_PAGER or PAGER");
+    // Who leaves it early has read enough.
+    expect(onTerminal('--help --page', folder, { PAGER: 'true' })).toEqual({ code: 0, text: '' });
+    const piped = spawnSync(process.execPath, [bin, 'check', '--page'], { cwd: folder, encoding: 'utf8' });
+    expect([piped.stdout.includes('paged:'), piped.stderr]).toEqual([false, '']);
+  });
+
   it('runs from any folder and hands its exit code back', async () => {
     const folder = await ledgerOf({ 'trials/1.yaml': wrong });
     const checked = spawnSync(process.execPath, [bin, 'check'], {
