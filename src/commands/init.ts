@@ -4,7 +4,6 @@ import { nodeDisk } from '../ledger/disk.ts';
 import { naming } from '../ledger/disk-problem.ts';
 import { benchFile, findRoot } from '../ledger/find-root.ts';
 import { ingredientsFile } from '../ledger/folder.ts';
-import { allKindSchemas } from '../ledger/json-schema.ts';
 import { newBenchText, newIngredientsText } from '../ledger/new-files.ts';
 import { schemaFileOf, schemaFolder, schemaLine } from '../ledger/schema-files.ts';
 import { openTimeZone } from '../ledger/times.ts';
@@ -13,7 +12,6 @@ import { fail } from '../problem.ts';
 import { type Call, type Outcome, optionValue } from './command.ts';
 import { landHere } from './land-text.ts';
 import { readPort } from './open-ledger.ts';
-import { toolVersion } from './tool-version.ts';
 
 export async function runInit(call: Call, io: Io): Promise<Outcome> {
   const folder = resolve(io.workingFolder, call.words[0] ?? '.');
@@ -27,8 +25,9 @@ export async function runInit(call: Call, io: Io): Promise<Outcome> {
     fail('bad-time-zone', `--time-zone: there is no zone "${zone}"`, 'give a name such as Europe/Lisbon');
   await naming(folder, () => nodeDisk.makeFolder(folder));
   // The bench comes last: it is what makes the folder a ledger, so that an init that was cut off can be typed again.
+  const { ledgerSchemas } = await import('./schema-texts.ts');
   const texts: readonly (readonly [string, string])[] = [
-    ...allKindSchemas(toolVersion).map(({ kind, text }) => [schemaFileOf(kind), text] as const),
+    ...ledgerSchemas().map(({ kind, text }) => [schemaFileOf(kind), text] as const),
     [ingredientsFile, schemaLine('ingredients') + newIngredientsText],
     [benchFile, schemaLine('bench') + newBenchText(zone)],
   ];

@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import type { Io } from '../io.ts';
-import { allKindSchemas, bodyMark, type KindSchema } from '../ledger/json-schema.ts';
+import { bodyMark, type KindSchema } from '../ledger/json-schema.ts';
 import type { Change } from '../ledger/land.ts';
 import { offer } from '../ledger/nearest.ts';
 import type { FileKind } from '../ledger/schema.ts';
@@ -11,12 +11,12 @@ import { fail } from '../problem.ts';
 import type { Call, Outcome } from './command.ts';
 import { landHere, textNow } from './land-text.ts';
 import { readPort, requireRoot } from './open-ledger.ts';
-import { toolVersion } from './tool-version.ts';
+import { ledgerSchemas } from './schema-texts.ts';
 
 export async function runSchema(call: Call, io: Io): Promise<Outcome> {
   const [typed] = call.words;
   const asked = typed === undefined ? undefined : kindNamed(typed);
-  const schemas = allKindSchemas(toolVersion).filter(({ kind }) => asked === undefined || kind === asked);
+  const schemas = ledgerSchemas().filter(({ kind }) => asked === undefined || kind === asked);
   if (call.flags.has('write')) return written(schemas, call, io);
   const lone = ['replace', 'dry-run'].find((flag) => call.flags.has(flag));
   if (lone !== undefined) fail('usage', `--${lone} goes with --write`, 'neckring schema --write');
