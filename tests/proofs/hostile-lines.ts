@@ -154,5 +154,11 @@ export const lines: readonly (readonly [code: number, ...words: readonly string[
   [0, 'export', 'compositions', '17', '--to', 'compositions.csv'],
   [2, 'import', 'notes.csv', '--map', 'map.yaml', '--dry-run'],
   [0, 'ingredient', orange],
+  [0, 'schema', 'trial'],
+  [2, 'schema', signs],
+  [0, 'days', '1'],
+  [2, 'days', signs],
+  [0, 'completion', 'bash'],
+  [2, 'completion', signs],
   [2, 'init', spoilt('elsewhere').replaceAll('/', '').replaceAll('\0', '')],
 ];

@@ -5,7 +5,7 @@ import { neckring } from '../commands/neckring.ts';
 import { commandRunners } from './processes.ts';
 
 const rounds = Number(process.env['NECKRING_ROUNDS'] ?? 12);
-const kills = Number(process.env['NECKRING_KILLS'] ?? 20);
+const kills = Number(process.env['NECKRING_KILLS'] ?? 12);
 const trial = (number: number): string => `trial: ${number}
 made: 2026-03-02T10:15+00:00
 # the shelf by the window

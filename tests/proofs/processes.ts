@@ -44,7 +44,7 @@ export function commandRunners(): {
       },
       logLevel: 'silent',
     });
-  });
+  }, 60_000);
   afterAll(() => rm(scratch, { recursive: true, force: true }));
   return { start: (job) => started(script, job), scratch: () => scratch };
 }
@@ -94,7 +94,7 @@ export function programRunner() {
       },
       logLevel: 'silent',
     });
-  });
+  }, 60_000);
   afterAll(() => rm(scratch, { recursive: true, force: true }));
   return {
     run: (folder: string, words: readonly string[], as: As = {}) =>
