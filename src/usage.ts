@@ -25,7 +25,7 @@ export function usageProblem(
       const names = commands.map((one) => one.name);
       return usage(
         `"${fault.word}" is not a command`,
-        nearestHint(fault.word, names, 'neckring --help lists them'),
+        nearestHint(fault.word, [...names, ...programOptions], 'neckring --help lists them'),
       );
     }
     case 'commander.unknownOption': {
@@ -61,6 +61,8 @@ export function usageProblem(
   }
 }
 
+const programOptions = ['--help', '--version'];
+
 const usage = (message: string, hint: string): Problem => ({
   code: 'usage',
   severity: 'error',
@@ -79,6 +81,9 @@ function leftOver(words: readonly string[], spec: CommandSpec | undefined): Prob
   if (run)
     return usage(`"${run.left}" is left over`, `put quotes around the whole: --${run.option} "${run.whole}"`);
   const extra = words.filter((word) => !word.startsWith('-')).join(' ');
+  const takesItems = spec?.options.find(({ isAmount, many }) => isAmount && many);
+  if (takesItems && spec?.words.length === 0 && /^\d/u.test(extra))
+    return usage(`"${extra}" stands alone`, `say what it is: --${takesItems.name} "${extra}"`);
   return usage(
     `"${extra}" is more than ${spec?.name} takes`,
     `put quotes around what belongs together, and see neckring ${spec?.name} --help`,

@@ -3,6 +3,7 @@ import { openFolder } from '../ledger/folder.ts';
 import { readBatchCard } from '../ledger/read-batch.ts';
 import { envelope } from '../output/answer-json.ts';
 import { fail } from '../problem.ts';
+import { nearestNames } from '../reference/name.ts';
 import { runBatchRecord } from './batch-record.ts';
 import type { Call, Outcome } from './command.ts';
 import { openHere } from './open-ledger.ts';
@@ -15,7 +16,7 @@ export async function runBatch(call: Call, io: Io): Promise<Outcome> {
     return fail(
       'usage',
       `"${call.words.join(' ')}" is not what batch takes`,
-      'batch lists them; batch record FORMULA … writes one; show NAME shows one',
+      `${nearestNames(word, ['record'], 1).length > 0 ? 'did you mean record? ' : ''}batch lists them; batch record FORMULA … writes one; show NAME shows one`,
     );
   return listBatches(io);
 }

@@ -10,6 +10,7 @@ import { envelope } from '../output/answer-json.ts';
 import type { Page } from '../output/view.ts';
 import { visible } from '../output/visible.ts';
 import { fail } from '../problem.ts';
+import { nearestNames } from '../reference/name.ts';
 import type { Call, Outcome } from './command.ts';
 import { landHere, textNow } from './land-text.ts';
 import { readPort, requireRoot } from './open-ledger.ts';
@@ -39,11 +40,12 @@ interface Clone {
 
 export async function runGitSetup(call: Call, io: Io): Promise<Outcome> {
   const [action] = call.words;
+  const [near] = nearestNames(action ?? '', ['setup', 'remove'], 1);
   if (action !== 'setup' && action !== 'remove')
     return fail(
       'unknown-word',
       `"${action ?? ''}" is nothing that neckring does with git`,
-      'type git setup or git remove',
+      near === undefined ? 'type git setup or git remove' : `did you mean git ${near}?`,
     );
   const root = await requireRoot(io);
   const settingsFile = await settingsFileOf(root);

@@ -7,6 +7,7 @@ import { envelope } from '../output/answer-json.ts';
 import { leafText } from '../output/leaf-text.ts';
 import type { Page } from '../output/view.ts';
 import { fail } from '../problem.ts';
+import { nearestNames } from '../reference/name.ts';
 import { day } from './batch-words.ts';
 import type { Call, Outcome } from './command.ts';
 import { expiredStock } from './dilute-shelf.ts';
@@ -24,7 +25,7 @@ export async function runStocks(call: Call, io: Io): Promise<Outcome> {
     return fail(
       'usage',
       `"${[word, ...more].join(' ')}" is more than stocks takes`,
-      'stocks lists them; stocks new NAME writes one',
+      `${nearestNames(word, ['new'], 1).length > 0 ? 'did you mean new? ' : ''}stocks lists them; stocks new NAME writes one`,
     );
   return listStocks(io);
 }
