@@ -61,6 +61,11 @@ async function layOutWrapped(block: Grid | Table, sheet: Sheet): Promise<readonl
 
 /** The rows with the numbers of a column under each other. */
 function alignedRows({ columns, rows }: Grid | Table): readonly (readonly string[])[] {
+  if (
+    columns.every(({ align }) => align !== 'point') &&
+    rows.every(({ length }) => length === columns.length)
+  )
+    return rows;
   const cells = columns.map((column, at) => {
     const texts = rows.map((row) => row[at] ?? '');
     return column.align === 'point' ? alignedOnPoint(texts) : texts;

@@ -27,10 +27,11 @@ const longestKept = 24;
 
 /** Each column as wide as its longest cell; the widest give way, down to their longest word, until all fit. */
 function fittedWidths({ columns, rows, width }: GridInput): readonly number[] | undefined {
-  const textsOf = (at: number): readonly string[] => [
-    columns[at]?.head ?? '',
-    ...rows.map((row) => row[at] ?? ''),
-  ];
+  const textsOf = (at: number): readonly string[] => {
+    const texts = [columns[at]?.head ?? ''];
+    for (const row of rows) texts.push(row[at] ?? '');
+    return texts;
+  };
   const most = (texts: readonly string[]): number =>
     texts.reduce((widest, one) => Math.max(widest, cellWidth(one)), 0);
   const widths = columns.map((_, at) => most(textsOf(at)));
@@ -39,10 +40,10 @@ function fittedWidths({ columns, rows, width }: GridInput): readonly number[] | 
   if (excess() <= 0) return widths;
   const least = columns.map(({ align }, at) => {
     const texts = textsOf(at);
-    const words = most(texts.flatMap((text) => text.trim().split(' ')));
+    const words = Math.min(longestKept, longestWord(texts));
     // A number stays on a line with its unit.
     const numbers = align === 'point' ? most(texts.filter((text) => /^ *-?\d/u.test(text))) : 0;
-    return Math.max(numbers, Math.min(longestKept, words));
+    return Math.max(numbers, words);
   });
   while (excess() > 0) {
     const spare = widths.map((one, at) => (one > (least[at] ?? 0) ? one : 0));
@@ -51,6 +52,17 @@ function fittedWidths({ columns, rows, width }: GridInput): readonly number[] | 
     widths[widest] = (widths[widest] ?? 0) - 1;
   }
   return widths;
+}
+
+/** In cells; of thousands of texts only those that could hold a longer one are taken apart. */
+function longestWord(texts: readonly string[]): number {
+  let most = 0;
+  for (const text of texts) {
+    if (most >= longestKept) break;
+    if (cellWidth(text) > most)
+      for (const word of text.trim().split(' ')) most = Math.max(most, cellWidth(word));
+  }
+  return most;
 }
 
 /** Where the columns don't fit beside each other: each row by itself, its cells under the first. */
@@ -106,15 +118,21 @@ function wrappedRows({ columns, rows, paint }: GridInput, widths: readonly numbe
 }
 
 function cutRows({ columns, rows, paint }: GridInput, widths: readonly number[]): readonly string[] {
-  const line = (cells: readonly string[]): string =>
-    cells
-      .map((cell, at) => fitted(cell, widths[at] ?? 0, columns[at]?.align === 'right'))
-      .join(' '.repeat(gap))
-      .trimEnd();
+  const line = (cells: readonly string[]): string => {
+    let text = '';
+    for (const [at, cell] of cells.entries())
+      text += (at === 0 ? '' : between) + fitted(cell, widths[at] ?? 0, columns[at]?.align === 'right');
+    return text.trimEnd();
+  };
   return [paint('strong', line(columns.map((column) => column.head))), ...rows.map(line)];
 }
 
+const between = ' '.repeat(gap);
+
 function fitted(cell: string, width: number, right: boolean): string {
-  const cut = cellWidth(cell) <= width ? cell : `${[...cell].slice(0, Math.max(1, width - 1)).join('')}…`;
+  const cells = cellWidth(cell);
+  const space = ' '.repeat(Math.max(0, width - cells));
+  if (cells <= width) return right ? space + cell : cell + space;
+  const cut = `${[...cell].slice(0, Math.max(1, width - 1)).join('')}…`;
   return right ? padStart(cut, width) : padEnd(cut, width);
 }

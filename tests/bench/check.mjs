@@ -9,7 +9,7 @@ import { median, printTable, timed } from './paired.mjs';
 
 const rounds = Number(process.argv[2] ?? 15);
 const count = Number(process.argv[3] ?? 1000);
-const atMost = 1.6;
+const atMost = 1.4;
 const root = resolve(import.meta.dirname, '../..');
 const bin = resolve(root, 'bin/neckring.js');
 
