@@ -120,9 +120,13 @@ const { outputFiles } = await build({
   write: false,
 });
 
+/** Packs are read as ASCII; patterns and templates come with their other signs as they are. */
+const ascii = (code) =>
+  code.replace(/[^\0-\x7f]/g, (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`);
+
 /** A part is a function of its own in the text of its pack. */
 const packText = (parts) =>
-  `({${parts.map(({ name, code }) => `"${name}":function(exports,require,module){${code}\n}`).join(',')}})`;
+  `({${parts.map(({ name, code }) => `"${name}":function(exports,require,module){${ascii(code)}\n}`).join(',')}})`;
 
 // Only modules can be split into shared parts, so each part is made CommonJS afterwards.
 const parts = [];
