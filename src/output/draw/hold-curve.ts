@@ -104,8 +104,14 @@ const standing = (
 ): readonly Html[] =>
   beakers.map(
     ({ x, state, label }, at) =>
-      html`${beakerMark(state, x, yOf(rows[at] ?? 0))}${hasLabels ? words({ at: [x, yOf(0) + labelAt], text: label, anchor: 'middle', look: 'small' }) : html``}`,
+      html`${beakerMark(state, x, yOf(rows[at] ?? 0))}${hasLabels ? plated([x, yOf(0) + labelAt], label) : html``}`,
   );
+
+/** A label that no line runs through. */
+const plated = ([x, y]: Point, text: string): Html => {
+  const width = textWidth(text) + 2;
+  return html`<rect class="plate" x="${fixed(x - width / 2)}" y="${fixed(y - 11)}" width="${fixed(width)}" height="13"/>${words({ at: [x, y], text, anchor: 'middle', look: 'small' })}`;
+};
 
 /** Beakers that are still watched, or ended early, have no side yet: they stand where they are expected. */
 const onCurve = ({ curve, x, y }: Layout): readonly Html[] =>

@@ -15,7 +15,7 @@ svg text.strong { font-weight: 650; } svg text.small { font-size: 11.5px; fill: 
 .struck { stroke: var(--ink); stroke-width: 1.6; fill: none; }
 .matter { stroke: none; } .layer { opacity: .8; }
 ${liquids}
-.mark .back { fill: var(--paper); } .mark .walls { stroke-width: 1.3; } .mark .full, .full { fill: var(--deep); }
+.plate, .mark .back { fill: var(--paper); } .mark .walls { stroke-width: 1.3; } .mark .full, .full { fill: var(--deep); }
 .mark .crossed { fill: none; stroke: var(--ink); stroke-width: 1.5; stroke-linecap: round; }
 .grid { stroke: var(--line); stroke-width: 1; fill: none; } .tick, .shelf { stroke: var(--soft); stroke-width: 1.2; fill: none; }
 .frame { fill: none; stroke: var(--ink); stroke-width: 1.6; stroke-linejoin: round; } .thin { stroke-width: 1; stroke: var(--soft); }
