@@ -1,11 +1,11 @@
-import type { BookEntry } from '../calc/book.ts';
+import type { Book, BookEntry } from '../calc/book.ts';
 import { trimmedNumber } from '../calc/number-text.ts';
 import type { Io } from '../io.ts';
 import { envelope } from '../output/answer-json.ts';
 import { partsText } from '../output/leaf-text.ts';
 import type { Block, Page } from '../output/view.ts';
 import { type Figure, type FigureName, figureUnits, roles } from '../reference/ingredient.ts';
-import { normaliseName } from '../reference/name.ts';
+import { nearestNames, normaliseName } from '../reference/name.ts';
 import { searchIngredients } from '../reference/search.ts';
 import type { Source } from '../reference/sources.ts';
 import type { Call, Outcome } from './command.ts';
@@ -18,7 +18,7 @@ export async function runIngredient(call: Call, io: Io): Promise<Outcome> {
   const { book, sources } = await openBook(io);
   const words = call.words.join(' ').trim();
   const found = words === '' ? book.entries : matches(words, book.entries, book.find(words));
-  const near = found.length === 0 ? book.nearest(words, 3) : [];
+  const near = found.length === 0 ? nearTo(words, book) : [];
   return {
     exitCode: found.length === 0 ? 1 : 0,
     page: pageOf(words, found, near, sources),
@@ -55,6 +55,17 @@ function printableWords(words: string, found: readonly BookEntry[]): string {
   if (!branded || found.some(({ name, record }) => [name, ...(record.aliases ?? [])].some(isIn)))
     return words;
   return branded.name;
+}
+
+/** Names that look like the words; else those that hold a word like it. */
+function nearTo(words: string, book: Book): readonly string[] {
+  const near = book.nearest(words, 3);
+  if (near.length > 0 || words.length < 4) return near;
+  const holds = ({ name }: BookEntry): boolean => nearestNames(words, name.split(' '), 1).length > 0;
+  return book.entries
+    .filter(holds)
+    .slice(0, 3)
+    .map(({ name }) => name);
 }
 
 function pageOf(words: string, found: readonly BookEntry[], near: readonly string[], sources: Sources): Page {

@@ -131,6 +131,14 @@ describe('a line that is typed wrong', () => {
   });
 });
 
+describe('an ingredient that is typed wrong', () => {
+  it('gets names that hold a word like it', async () => {
+    const { code, out } = await neckring(['ingredient', 'ornge'], { folder: await exampleLedger() });
+    expect(code).toBe(1);
+    expect(out).toMatch(/^Nothing is known by "ornge"\. Did you mean .*orange/);
+  });
+});
+
 describe('colour', () => {
   it.each([
     ['a terminal', bright, [], true],

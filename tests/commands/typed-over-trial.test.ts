@@ -19,7 +19,7 @@ describe('what is typed completes what the trial gives', () => {
     expect([code, out.includes('No NTU can be told')]).toEqual([1, true]);
     const unasked = await neckring(['clarity', '--trial', '13'], of);
     expect([unasked.code, unasked.out.includes('This is a concentrate')]).toEqual([1, true]);
-    const { out: page } = await neckring(['reckon', '13', '--dry-run'], of);
+    const { out: page } = await neckring(['reckon', '13', '--dry-run', '--all'], of);
     expect(page).toContain('clarity does not apply');
   });
 
