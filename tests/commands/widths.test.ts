@@ -13,9 +13,9 @@ const printsFile: ReadonlySet<string> = new Set([
   ...['calendar', 'triangle', 'duo'],
 ]);
 
-/** A line to copy, a file of the ledger, or one word alone, such as a path, can't be broken. */
+/** A line to copy, an option with its value, a file of the ledger, or one word alone, such as a path, can't be broken. */
 const isUnbroken = (line: string): boolean =>
-  /^(?:neckring .*|[-+] .*|\S*\/\S*.*|\S+)$/u.test(line.trim()) ||
+  /^(?:neckring .*|[-+] .*|# .*|--\S+ "[^"]*"(?: \\)?|\S*\/\S*.*|\S+)$/u.test(line.trim()) ||
   /\/\S*\.(?:yaml|html|csv|ics|gitattributes)/u.test(line);
 
 describe.each([40, 80])('on a terminal of %i columns', (columns) => {
