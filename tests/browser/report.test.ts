@@ -45,8 +45,8 @@ describe.skipIf(name === undefined)('the report in a browser', () => {
 
   beforeAll(async () => {
     browser = await startChromium(name ?? '');
-  });
-  afterAll(() => browser.close());
+  }, 120_000);
+  afterAll(() => browser?.close());
 
   it('opens from the disk at every size without a complaint; nothing sticks out, every text can be read', async () => {
     const folder = await exampleLedger();
@@ -82,7 +82,7 @@ describe.skipIf(name === undefined)('the report in a browser', () => {
       }
     }
     expect(browser.complaints).toEqual([]);
-  });
+  }, 300_000);
 
   it('says what it is to those who do not see it', async () => {
     const folder = await exampleLedger();

@@ -63,10 +63,14 @@ describe('the report of a series', () => {
       'water: to 50 g',
     ];
     const rungs = [2, 4, 6].map((grams, trial) => ({ trial: trial + 1, items: items(grams), looks }));
-    expect(headings(await reportOf(await seriesLedger(rungs, shaped), 'ladder'))).toContain('The window');
+    const window = await reportOf(await seriesLedger(rungs, shaped), 'ladder');
+    expect(headings(window)).toContain('The window');
+    expect(window).toContain('id="window-drawing-title"');
+    expect(window).toContain('Nothing failed above it yet.');
     const both = 'series: ladder\nvaries: propylene glycol, oil per emulsifier\n';
     const page = await reportOf(await seriesLedger(rungs, both), 'ladder');
     expect(headings(page)).toContain('What held');
+    expect(page).toContain('id="grid-drawing-title"');
   });
 
   it('forty beakers are drawn', async () => {
@@ -119,6 +123,15 @@ describe('the report of a formula, a trial, a ledger', () => {
     expect(page).toMatch(/<td class="score">.*?<\/svg>4<\/td>/u);
   });
 
+  it('a batch has what went in and what it came to', async () => {
+    const folder = await exampleLedger();
+    const words = ['batch', 'record', 'orange cardamom', '--to', '20 L drink', '--name', 'first'];
+    expect((await neckring(words, { folder })).code).toBe(0);
+    const page = await reportOf(folder, 'first');
+    expect(headings(page)).toEqual(expect.arrayContaining(['What went in', 'What it came to']));
+    expect(await reportOf(folder, 'batches/first.yaml')).toBe(page);
+  });
+
   it('what changed through git, the oldest first', async () => {
     const ledger = await gitLedger();
     const text = await ledger.read(formulaFile);
@@ -127,6 +140,9 @@ describe('the report of a formula, a trial, a ledger', () => {
     await ledger.commit('more acid');
     const page = await reportOf(ledger.folder, 'orange cardamom');
     expect(headings(page)).toContain('What changed');
+    const then = await reportOf(ledger.folder, 'orange cardamom@HEAD~1');
+    expect(then).toContain('as it was at');
+    expect(then).not.toBe(page);
     expect(page).toContain('Figures through time');
   });
 

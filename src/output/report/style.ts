@@ -48,7 +48,7 @@ tbody tr:last-child > * { border-bottom: 0; }
 .pairs { display: grid; grid-template-columns: minmax(6rem, max-content) minmax(0, 1fr); gap: .25rem 1.2rem; margin: 0 0 1rem;
   max-width: 46rem; } .pairs dt { color: var(--soft); } .pairs dd { margin: 0; }
 .mind { border-left: 4px solid var(--accent); padding: .1rem 0 .1rem .9rem; list-style: none; }
-figure { margin: 0 0 1.2rem; }
+figure { margin: 0 0 1.2rem; } .under td:not(.long) { min-width: 5rem; }
 .chart { display: grid; gap: .6rem 2rem; grid-template-columns: minmax(0, 1fr); align-items: start; }
 .chart .drawing { width: 100%; max-width: 31rem; height: auto; display: block; }
 .board table { font-size: .87rem; } .board th, .board td { padding: .45rem .35rem .4rem; text-align: center; }

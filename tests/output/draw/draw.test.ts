@@ -3,7 +3,9 @@ import { aimsChart, placeOnTrack } from '../../../src/output/draw/aims.ts';
 import { amountsChart } from '../../../src/output/draw/amounts.ts';
 import { courseChart } from '../../../src/output/draw/course.ts';
 import { foamHeads } from '../../../src/output/draw/foam-heads.ts';
+import { heldWindowChart } from '../../../src/output/draw/held-window.ts';
 import { holdCurve } from '../../../src/output/draw/hold-curve.ts';
+import { outcomeGrid } from '../../../src/output/draw/outcome-grid.ts';
 import { decades, linearScale, linearTicks, logScale } from '../../../src/output/draw/scale.ts';
 import { isRoomy, sparse, stackedRows } from '../../../src/output/draw/stacked.ts';
 import { fixed, keptInside, pathThrough, shortened } from '../../../src/output/draw/svg.ts';
@@ -174,4 +176,45 @@ describe('drawings', () => {
       expect(html).not.toMatch(/NaN|Infinity|undefined/u);
     },
   );
+});
+
+describe('a window and a grid', () => {
+  const frame = { id: 'a', title: 'b', about: 'c', axis: 'glycol, g' };
+
+  it('what held stands on the shelf, what failed hangs below; an open side has no edge', () => {
+    const { html } = heldWindowChart({
+      ...frame,
+      low: 0,
+      high: 10,
+      isLog: false,
+      beakers: [
+        { value: 2, state: 'failed', label: '1' },
+        { value: 4, state: 'held', label: '2' },
+        { value: 6, state: 'held', label: '3' },
+      ],
+      ticks: [{ value: 5, text: '5' }],
+      held: { from: 4, to: 6, text: 'held 4 to 6' },
+      failedBelow: 2,
+    });
+    const tops = [...html.matchAll(/class="mark (held|failed)" transform="translate\([\d.]+ ([\d.]+)\)/gu)];
+    const heightOf = (state: string) => tops.flatMap(([, of, y]) => (of === state ? [Number(y)] : []));
+    expect(Math.max(...heightOf('held').slice(0, 2))).toBeLessThan(Math.min(...heightOf('failed')));
+    expect(html.match(/class="break"/gu)).toHaveLength(1);
+    expect(html).toContain('held 4 to 6');
+  });
+
+  it('every beaker of a grid is drawn once, also where forty steps leave no room for labels', () => {
+    const many = Array.from({ length: 40 }, (_, at) => String(at));
+    const { html } = outcomeGrid({
+      ...frame,
+      across: many,
+      up: ['1', '2'],
+      acrossName: 'glycol, g',
+      upName: 'ratio',
+      beakers: many.map((label, at) => ({ across: at, up: at % 2, state: 'held', label })),
+    });
+    // One for each beaker and one in the legend.
+    expect(html.match(/class="mark held"/gu)).toHaveLength(41);
+    expect(html).not.toMatch(/NaN|undefined/u);
+  });
 });
