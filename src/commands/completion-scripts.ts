@@ -30,7 +30,8 @@ const zsh = `#compdef neckring
 #   eval "$(neckring completion zsh)"
 
 _neckring() {
-    local head line tab=$'\\t'
+    local head line word tab=$'\\t'
+    local -i widest=0
     local -a answer words_found shown suffix expl
     line="\${(j: :)words[1,CURRENT-1]} $IPREFIX$QIPREFIX$PREFIX"
     answer=("\${(@f)$(command neckring complete-words zsh "$line" 2>/dev/null </dev/null)}")
@@ -43,7 +44,14 @@ _neckring() {
     esac
     (( $#answer )) || return 1
     words_found=("\${(@)answer%%$tab*}")
-    shown=("\${(@)answer//$tab/  -- }")
+    for word in $words_found; do (( $#word > widest )) && widest=$#word; done
+    for word in $answer; do
+        if [[ $word == *$tab* ]]; then
+            shown+=("\${(r:$widest:)word%%$tab*}  -- \${word#*$tab}")
+        else
+            shown+=("$word")
+        fi
+    done
     _description -V neckring-words expl 'word'
     compadd "$expl[@]" "$suffix[@]" -l -d shown -a words_found
 }
