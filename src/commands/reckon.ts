@@ -29,7 +29,7 @@ export async function runReckon(call: Call, io: Io): Promise<Outcome> {
   const isExplained = call.flags.has('explain');
   const isShort = !isExplained && !call.flags.has('all');
   const book = await bookOf(here);
-  const { sources } = await import('../reference/library.ts');
+  const { sources } = await import('../reference/kept-sources.ts');
   const all: {
     readonly trial: OpenedTrial;
     readonly reckoning: Reckoning;
