@@ -54,13 +54,19 @@ function fittedWidths({ columns, rows, width }: GridInput): readonly number[] | 
   return widths;
 }
 
-/** In cells; of thousands of texts only those that could hold a longer one are taken apart. */
+/** In cells, as far as it counts. Only words that may be longer than those before are taken out of their texts. */
 function longestWord(texts: readonly string[]): number {
   let most = 0;
   for (const text of texts) {
-    if (most >= longestKept) break;
-    if (cellWidth(text) > most)
-      for (const word of text.trim().split(' ')) most = Math.max(most, cellWidth(word));
+    const isAscii = /^[ -~]*$/.test(text);
+    for (let from = 0; from < text.length && most < longestKept; ) {
+      const space = text.indexOf(' ', from);
+      const end = space === -1 ? text.length : space;
+      // No sign takes more than two cells.
+      if (isAscii) most = Math.max(most, end - from);
+      else if (2 * (end - from) > most) most = Math.max(most, cellWidth(text.slice(from, end)));
+      from = end + 1;
+    }
   }
   return most;
 }

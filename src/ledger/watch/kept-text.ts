@@ -80,8 +80,8 @@ function sumOf(whole: Buffer): string {
   const even = tail.length - (tail.length % 4);
   const aligned = tail.byteOffset % 4 === 0 ? tail : Uint8Array.from(tail);
   let sum = 1;
-  for (const word of new Int32Array(aligned.buffer, aligned.byteOffset, even / 4))
-    sum = (Math.imul(sum, 31) + word) | 0;
+  const words = new Int32Array(aligned.buffer, aligned.byteOffset, even / 4);
+  for (let at = 0; at < words.length; at += 1) sum = (Math.imul(sum, 31) + (words[at] ?? 0)) | 0;
   for (const byte of tail.subarray(even)) sum = (Math.imul(sum, 31) + byte) | 0;
   return (sum >>> 0).toString(16);
 }
