@@ -10,7 +10,8 @@ import { scripts } from './completion-scripts.ts';
 export async function runCompletion(call: Call, _io: Io): Promise<Outcome> {
   const [typed = ''] = call.words;
   const [near] = nearestNames(typed, shells, 1);
-  const hint = near === undefined ? `say ${shells.join(', ')}` : `did you mean ${near}?`;
+  const known = `say ${shells.join(', ')}`;
+  const hint = near === undefined ? known : `did you mean ${near}? ${known}`;
   const shell =
     shells.find((one) => one === typed) ??
     fail('unknown-word', `"${typed}" is no shell that is known here`, hint);
