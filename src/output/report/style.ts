@@ -82,6 +82,7 @@ footer { border-top: 2px solid var(--ink); padding-top: .7rem; margin-top: 1rem;
 .shelf .vessel { width: 2.4rem; height: 2.7rem; display: block; } .shelf b, .shelf span, .shelf em { display: block; font-style: normal; }
 .shelf b { font-size: 1rem; } .shelf span { color: var(--soft); }
 ${drawingStyle}
+@media screen and (max-width: 30rem) { svg text.small { font-size: 13px; } }
 @media print {
   * { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
   html { background: #fff; font-size: 9.5pt; } :root { --paper: #fff; } p, li { orphans: 3; widows: 3; }
