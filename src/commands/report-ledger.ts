@@ -4,6 +4,7 @@ import { basename } from 'node:path';
 import type { Io } from '../io.ts';
 import type { FormulaCard, SeriesCard, TrialCard } from '../ledger/cards.ts';
 import { openFolder } from '../ledger/folder.ts';
+import type { Opened } from '../ledger/open-file.ts';
 import { readFormulaCard } from '../ledger/read-formula.ts';
 import { readSeriesCard } from '../ledger/read-series.ts';
 import { readTrialCard } from '../ledger/read-trial.ts';
@@ -23,7 +24,7 @@ import { seriesBoard } from './report-board.ts';
 import { trialBoard } from './report-design.ts';
 import { headlineOf, isLookedAt, type Reported, readForReport } from './report-series.ts';
 import { problemPart, section } from './report-words.ts';
-import { openRungs } from './series-open.ts';
+import { rungsAmong } from './series-open.ts';
 import { trialOutcomes } from './trial-outcomes.ts';
 
 export async function ledgerReport(call: Call, io: Io, here: Here): Promise<Reported> {
@@ -42,7 +43,7 @@ export async function ledgerReport(call: Call, io: Io, here: Here): Promise<Repo
   );
   const sections: readonly Section[] = [
     ...section('mind', 'Mind first', problemPart(problems)),
-    ...(await seriesSections(here, series)),
+    ...(await seriesSections(here, series, all.trials)),
     ...(await formulaSections(
       call,
       io,
@@ -79,11 +80,16 @@ function newestFirst(series: readonly SeriesCard[], trials: readonly TrialCard[]
   return [...series].sort((one, other) => newest(other) - newest(one));
 }
 
-async function seriesSections(here: Here, series: readonly SeriesCard[]): Promise<readonly Section[]> {
+async function seriesSections(
+  here: Here,
+  series: readonly SeriesCard[],
+  trials: readonly Opened<TrialCard>[],
+): Promise<readonly Section[]> {
   const sections: Section[] = [];
-  const book = series.length > 0 ? await bookOf(here) : undefined;
+  if (series.length === 0) return [];
+  const book = await bookOf(here);
   for (const [at, card] of series.entries()) {
-    const read = readForReport(await openRungs(here, card, book), here);
+    const read = readForReport(await rungsAmong(here, card, trials, book), here);
     const pairs = headlineOf(read).map(
       ({ label, value, note }) => [label, `${value}${note === '' ? '' : ` (${note})`}`] as const,
     );

@@ -9,7 +9,7 @@ import { type Opened, openFile } from '../ledger/open-file.ts';
 import { readSeriesCard } from '../ledger/read-series.ts';
 import { makeSources } from '../ledger/resolve.ts';
 import { type SeriesRungs, seriesRungs } from '../ledger/rungs.ts';
-import { openMembers } from '../ledger/series-members.ts';
+import { type Member, membersAmong, openMembers } from '../ledger/series-members.ts';
 import { openTrialsUsedBy } from '../ledger/single-trial.ts';
 import { isSameName } from '../ledger/stage-name.ts';
 import { fail, ProblemError } from '../problem.ts';
@@ -86,10 +86,28 @@ export async function openRungs(
   opened?: Book,
   counts: (trial: number) => boolean = () => true,
 ): Promise<SeriesRungs> {
-  const beside = [series.control, series.blank].filter((one) => one !== undefined);
-  const all = await openMembers(here, series.name, beside);
+  const all = await openMembers(here, series.name, besideIn(series));
   const members = all.filter(({ card }) => !card || counts(card.number));
-  const book = opened ?? (await bookOf(here));
+  return rungsOf(here, series, members, opened ?? (await bookOf(here)));
+}
+
+/** The same where all trials are open already. */
+export const rungsAmong = (
+  here: Here,
+  series: SeriesCard,
+  trials: readonly Opened<TrialCard>[],
+  book: Book,
+): Promise<SeriesRungs> => rungsOf(here, series, membersAmong(trials, series.name, besideIn(series)), book);
+
+const besideIn = ({ control, blank }: SeriesCard): readonly number[] =>
+  [control, blank].filter((one) => one !== undefined);
+
+async function rungsOf(
+  here: Here,
+  series: SeriesCard,
+  members: readonly Member[],
+  book: Book,
+): Promise<SeriesRungs> {
   const trials = new Map<number, TrialCard>();
   for (const { card } of members) if (card) trials.set(card.number, card);
   for (const card of [...trials.values()]) {

@@ -50,14 +50,27 @@ export async function openMembers(
     const number = numberInName(file);
     const isBeside = number !== undefined && beside.includes(number);
     const opened = await openUnlessOther(place, file, isBeside ? undefined : wanted);
-    if (!opened) continue;
+    if (opened) members.push(...membersAmong([opened], name, beside));
+  }
+  return members;
+}
+
+/** The same, of trials that are open already. */
+export function membersAmong(
+  trials: readonly Opened<TrialCard>[],
+  name: string,
+  beside: readonly number[],
+): readonly Member[] {
+  const wanted = normaliseName(name);
+  return trials.flatMap((opened): readonly Member[] => {
+    const number = numberInName(opened.file);
+    const isBeside = number !== undefined && beside.includes(number);
     const named = opened.card?.series?.text;
     const isMember = named !== undefined && isSameName(named, name);
     // A file that can't be read as a trial is told of where its text names the series.
     const isBroken = !opened.card && normaliseName(opened.document.source.text).includes(wanted);
-    if (isMember || isBroken || isBeside) members.push({ ...opened, number: opened.card?.number ?? number });
-  }
-  return members;
+    return isMember || isBroken || isBeside ? [{ ...opened, number: opened.card?.number ?? number }] : [];
+  });
 }
 
 /** Read once: what was looked at is what is parsed. */

@@ -18,6 +18,8 @@ export interface Setting {
   readonly answers?: readonly string[];
   readonly environment?: Readonly<Record<string, string>>;
   readonly program?: readonly [node: string, script: string];
+  /** Is told how far a command is, as on a terminal. */
+  readonly progress?: (text: string) => void;
 }
 
 export interface Ran {
@@ -52,6 +54,7 @@ export async function neckring(words: readonly string[], setting: Setting = {}):
     program: setting.program ?? [process.execPath, bin],
     now: () => Date.parse(setting.now ?? '2026-03-12T12:00:00Z'),
     random: () => 0.5,
+    ...(setting.progress ? { progress: setting.progress } : {}),
   };
   const code = await run(words, io);
   return { code, out, err };
