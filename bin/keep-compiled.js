@@ -27,6 +27,7 @@ const anywhere = [
 const inLedger = [
   'check',
   'compare 13 14',
+  'complete-words bash "neckring show "',
   'drink 17',
   'due',
   'list',
