@@ -53,7 +53,12 @@ export function parseArithmetic(expression: string, offset = 0): Parsed<number> 
   if (Number.isFinite(value))
     return isOrdinary(value) ? parsed(value + 0) : notOrdinary(expression, value, span);
   return expression.includes('/')
-    ? refused('not-finite', `"${expression}" comes to no finite number`, 'write a divisor other than 0', span)
+    ? refused(
+        'not-finite',
+        `"${expression}" comes to no number`,
+        'write a divisor that is not 0, nor next to it',
+        span,
+      )
     : notFinite(expression, span);
 }
 

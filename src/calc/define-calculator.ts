@@ -186,8 +186,8 @@ function entry(value: PlainEntry, reading: Reading, key: string): Entry {
   if (value !== null && !Number.isFinite(value)) {
     return fail(
       'not-finite',
-      `${reading.label} comes to no finite number`,
-      'check the amounts: one of them is zero or absurd',
+      `${reading.label} comes to no number`,
+      'check the amounts: one of them is zero, or far too large or small',
     );
   }
   if (reading.unit === undefined) throw new Error(`the number "${key}" has no unit`);

@@ -138,7 +138,11 @@ export function choiceField<Choice extends string>(
     (text) => {
       const choice = words.choices.find((one) => one === text.trim().toLowerCase());
       return choice === undefined
-        ? refused('unknown-choice', `"${text}" is not one of them`, `say ${words.choices.join(', ')}`)
+        ? refused(
+            'unknown-choice',
+            `"${text}" is not a word that is known here`,
+            `say ${words.choices.join(', ')}`,
+          )
         : parsed(choice);
     },
     (choice) => choice,

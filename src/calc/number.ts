@@ -47,7 +47,7 @@ export const isOrdinary = (value: number): boolean =>
 
 export function notOrdinary(typed: string, value: number, span: readonly [number, number]): Parsed<never> {
   const message = `"${typed}" is too ${Math.abs(value) < 1 ? 'small' : 'large'} to be meant`;
-  return refused('not-ordinary', message, 'look at its power of ten', span);
+  return refused('not-ordinary', message, 'check its zeros and its e: 2e3 is 2000', span);
 }
 
 /** Whether a word is a number and nothing else, such as the `50` of `--batch 50 g`; commas are refused later. */
@@ -69,8 +69,8 @@ function notANumber(typed: string, span: readonly [number, number]): Parsed<neve
 export function notFinite(typed: string, span: readonly [number, number]): Parsed<never> {
   return refused(
     'not-finite',
-    `"${typed}" is not a finite number`,
-    'write an ordinary number, such as 2.5',
+    `"${typed}" is not an ordinary number`,
+    'write it in digits, such as 2.5',
     span,
   );
 }

@@ -57,7 +57,7 @@ function unmappedWarning({ unmapped, source }: ColumnMap): readonly Problem[] {
       code: 'unmapped',
       severity: 'warning',
       message: `${source.file} says nothing of the ${unmapped.length === 1 ? 'column' : 'columns'} ${names.join(', ')}${more}`,
-      hint: 'map it, or write "leave out" after it',
+      hint: 'write in the map where it goes, or "leave out" after its name',
     },
   ];
 }

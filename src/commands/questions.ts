@@ -67,7 +67,7 @@ export async function askedYes(io: Io, text: string): Promise<boolean> {
     read: (typed) => {
       if (/^y(es)?$/iu.test(typed)) return parsed(true);
       if (/^no?$/iu.test(typed)) return parsed(false);
-      return refused('yes-or-no', `"${typed}" is neither`, 'type y or n');
+      return refused('yes-or-no', `"${typed}" is neither y nor n`, 'type y or n');
     },
   });
   return answer ?? false;

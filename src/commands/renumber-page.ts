@@ -86,5 +86,5 @@ export const unreadProblems = ({ unread }: Ledger, { number }: TrialCard): reado
     code: 'not-looked-through',
     severity: 'warning',
     message: `${file} can't be read, so it was not looked through for ${number}`,
-    hint: 'mend it, then look yourself',
+    hint: `neckring check ${file} says why; then look in it for ${number} yourself`,
   }));

@@ -87,7 +87,7 @@ function weighings(stages: readonly StageCard[]): readonly Advice[] {
     items.flatMap(({ amount, weighed, amountSpan }, item) =>
       weighed && amount.quantity.dimension === 'mass' && !amount.makeUp
         ? slipsOfWeighing(amount.quantity.inner, weighed.inner).map((caution) => ({
-            caution: { ...caution, hint: 'check the point and the unit', at: { stage: name, item } },
+            caution: { ...caution, hint: 'check the decimal point and the unit', at: { stage: name, item } },
             span: amountSpan,
           }))
         : [],

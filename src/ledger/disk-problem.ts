@@ -17,7 +17,7 @@ const full: Wording = {
 const denied: Wording = {
   code: 'disk-denied',
   says: (file) => `permission denied: ${file}`,
-  hint: 'let yourself write this file and its folder, then type it again',
+  hint: 'allow yourself to write this file and its folder, then type it again',
 };
 
 const wordings: ReadonlyMap<string, Wording> = new Map([

@@ -54,7 +54,7 @@ function readHabits(reading: Reading, bench: TreeNode | undefined) {
   const limits = textNodesUnder(bench, 'limits');
   for (const node of limits) {
     if (benchDefaults.limits.some((body) => body === node.text)) continue;
-    const message = `"${node.text}" is not a body whose figures are known here`;
+    const message = `"${node.text}" is not an authority whose figures are known here`;
     find(reading, { code: 'unknown-word', message, hint: offer(node.text, benchDefaults.limits) }, node);
   }
   return {

@@ -72,7 +72,7 @@ function readStress(reading: Reading, value: TreeNode): Partial<SampleCard> {
   if (!stress) {
     const node = textNodeUnder(value, 'cycles');
     const hint = `add "stress: freeze-thaw" or "stress: heat-cool"`;
-    if (node) find(reading, { code: 'no-stress', message: 'cycles of nothing', hint }, node);
+    if (node) find(reading, { code: 'no-stress', message: '"cycles" stands without "stress"', hint }, node);
     return {};
   }
   const node = textNodeUnder(value, 'cycles');

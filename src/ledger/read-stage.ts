@@ -106,7 +106,7 @@ function secondName(reading: Reading, { key }: MapEntry): void {
   const near = offer(key.text, itemKeys);
   const isSlip = near.startsWith('write "');
   const message = isSlip
-    ? `"${key.text}" is not a key of an item`
+    ? `"${key.text}" is not a word that an item can have`
     : `"${key.text}" stands under another item without a dash of its own`;
   const hint = isSlip ? near : `write "- ${key.text}: …" on a line of its own`;
   find(reading, { code: 'second-name', message, hint }, key);

@@ -93,7 +93,7 @@ const keyPlaces = (node: TreeNode): ReadonlyMap<string, Span> =>
   );
 
 function unknownKey(span: Span, key: string, known: readonly string[]): Found {
-  const message = `"${key}" is not a key that can stand here`;
+  const message = `"${key}" is not a word that can stand here`;
   return { finding: { code: 'unknown-key', message, hint: offer(key, known) }, span };
 }
 

@@ -161,8 +161,8 @@ const strayDash: Recogniser = (seen) => {
   if (seen.line.charAt(seen.at) !== '-' || seen.line.slice(0, seen.at).trim() !== '') return undefined;
   const finding = {
     code: 'indent',
-    message: 'a list item stands here among lines of "word: value"',
-    hint: 'put it under the key that it belongs to',
+    message: 'a line with a dash stands here among lines of "word: value"',
+    hint: 'put it under the word that it belongs to',
   };
   return { finding, span: spanIn(seen, seen.at, 1) };
 };

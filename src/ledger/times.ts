@@ -93,7 +93,7 @@ export function readTime(text: string, zone: TimeZone | undefined): Parsed<ReadT
     return parsed({ epochMilliseconds: start ?? midnight, isDay: true });
   }
   if (Number(hour) > 23 || Number(match[5]) > 59 || Number(match[6] ?? 0) > 59)
-    return refused('bad-time', `"${text}" has no such hour`, 'hours run from 00:00 to 23:59');
+    return refused('bad-time', `"${text}" has no such hour`, 'write an hour from 00:00 to 23:59');
   const ofDay = (Number(hour) * 60 + Number(match[5])) * minute + Number(match[6] ?? 0) * 1000;
   const local = midnight + ofDay + (match[7] === undefined ? 0 : Math.floor(Number(`0.${match[7]}`) * 1000));
   if (offset !== undefined) return withOffset(text, local, offset);
@@ -105,7 +105,7 @@ function withOffset(text: string, local: number, offset: string): Parsed<ReadTim
   const hours = Number(offset.slice(1, 3));
   const minutes = Number(offset.slice(-2));
   if (hours > 14 || minutes > 59)
-    return refused('bad-time', `"${text}" has no such offset`, 'offsets run from -12:00 to +14:00');
+    return refused('bad-time', `"${text}" has no such offset`, 'write an offset from -12:00 to +14:00');
   const size = (hours * 60 + minutes) * minute;
   return parsed({ epochMilliseconds: offset.startsWith('-') ? local + size : local - size, isDay: false });
 }

@@ -138,7 +138,7 @@ function isGoodKey(walk: Walk, key: TreeNode): key is TextNode {
       message:
         key.kind === 'empty' || key.kind === 'text'
           ? 'a colon with no word before it'
-          : 'a key must be a word',
+          : 'what stands before a colon must be a word',
       hint: 'write "word: value"',
     };
     refuse(walk, finding, key);
@@ -150,7 +150,11 @@ function isGoodKey(walk: Walk, key: TreeNode): key is TextNode {
     return false;
   }
   if (walk.hasExplicitKeys && isAfterQuestionMark(walk.source.text, key.start)) {
-    const finding = { code: 'bad-key', message: 'a key after a question mark', hint: 'write "word: value"' };
+    const finding = {
+      code: 'bad-key',
+      message: 'a question mark and a blank begin this line',
+      hint: 'write "word: value"',
+    };
     refuse(walk, finding, key);
   }
   return true;
@@ -217,7 +221,7 @@ function refuseSwallowedDash(walk: Walk, start: number, end: number): void {
   const at = start + found.index + found[0].length - 2;
   const finding = {
     code: 'indent',
-    message: 'this line reads on the text above it',
+    message: 'this line is read as part of the text above it',
     hint: 'start the dash in the column of the dashes above, or put quotes around the whole text',
   };
   refuse(walk, finding, { start: at, end: at + 1 });

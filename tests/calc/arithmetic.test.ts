@@ -70,8 +70,8 @@ test('division by zero and overflow are no finite number', async () => {
   await loadArithmetic();
   const fault = {
     code: 'not-finite',
-    message: '"1/0" comes to no finite number',
-    hint: 'write a divisor other than 0',
+    message: '"1/0" comes to no number',
+    hint: 'write a divisor that is not 0, nor next to it',
   };
   expect(parseArithmetic('1/0')).toMatchObject({ ok: false, fault });
   expect(parseArithmetic('0/0')).toMatchObject({ ok: false, fault: { code: 'not-finite' } });

@@ -30,9 +30,9 @@ test.each([
   ['1,000', 'thousands-comma', '"1,000" has a comma in it', 'write 1000 (or 1.000 for a decimal comma)'],
   ['1,000,000', 'thousands-comma', '"1,000,000" has a comma in it', 'write 1000000'],
   ['1,000.5', 'thousands-comma', '"1,000.5" has a comma in it', 'write 1000.5'],
-  ['NaN', 'not-finite', '"NaN" is not a finite number', 'write an ordinary number, such as 2.5'],
-  ['Infinity', 'not-finite', '"Infinity" is not a finite number', 'write an ordinary number, such as 2.5'],
-  ['1e999', 'not-finite', '"1e999" is not a finite number', 'write an ordinary number, such as 2.5'],
+  ['NaN', 'not-finite', '"NaN" is not an ordinary number', 'write it in digits, such as 2.5'],
+  ['Infinity', 'not-finite', '"Infinity" is not an ordinary number', 'write it in digits, such as 2.5'],
+  ['1e999', 'not-finite', '"1e999" is not an ordinary number', 'write it in digits, such as 2.5'],
   ['5.', 'not-a-number', '"5." ends in a point', 'write 5'],
   [
     '0x10',

@@ -58,7 +58,7 @@ describe('samples under stress', () => {
 
   it.each([
     [['stress: hot'], 'freeze-thaw'],
-    [['cycles: 3'], 'cycles of nothing'],
+    [['cycles: 3'], '"cycles" stands without "stress"'],
     [['stress: heat-cool', 'cycles: 2000000'], 'at most 100'],
     [['stress: heat-cool', 'cycles: 2.5'], 'whole number'],
   ])('check finds %j', async (lines, words) => {

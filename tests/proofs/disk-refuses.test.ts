@@ -66,7 +66,7 @@ describe.runIf(process.platform === 'linux')('a disk that refuses, told through 
       expect([words, ran.status, ran.stdout]).toEqual([words, 2, '']);
       expect([words, ran.stderr]).toEqual([
         words,
-        expect.stringMatching(/^permission denied: \S+; let yourself/),
+        expect.stringMatching(/^permission denied: \S+; allow yourself/),
       ]);
     }
     expect(textsIn(folder)).toEqual(before);

@@ -97,7 +97,7 @@ describe('figures at the ends of what a number can be', () => {
         expect([words, said]).toEqual([
           words,
           expect.stringMatching(
-            /trials\/1\.yaml:5:16: "[^"]+" is (?:too (?:large|small) to be meant|not a finite number)/,
+            /trials\/1\.yaml:5:16: "[^"]+" is (?:too (?:large|small) to be meant|not an ordinary number)/,
           ),
         ]);
       }

@@ -92,7 +92,7 @@ export const drops = defineCalculator({
     if (stock <= 0 || stock > 1)
       return fail(
         'out-of-range',
-        `a stock of ${given.stock.written} can't be`,
+        `"${given.stock.written}" is no strength of a stock`,
         'give a strength such as 10 ppm or 0.1 %',
       );
     if (dropGrams <= 0)

@@ -113,7 +113,7 @@ export const emulsifier = defineCalculator({
       return fail(
         'over-batch',
         `oil, emulsifier and carrier come to ${over} g, more than the batch of ${given.batch.written}`,
-        'use less oil, a smaller ratio, or less carrier',
+        'use less oil, less emulsifier to it, or less carrier',
       );
     }
     working.line(
@@ -203,8 +203,8 @@ function blendOf(
     ];
     return fail(
       'unreachable',
-      `these blend from HLB ${low} to ${high}; ${wanted} is outside`,
-      'take an emulsifier on the other side of it',
+      `these blend from HLB ${low} to ${high}, and ${wanted} is wanted`,
+      'add an emulsifier with an HLB beyond it: --blend "sorbitan oleate" for low, "polysorbate 20" for high',
       1,
     );
   }

@@ -68,7 +68,7 @@ function fromNumbers(saponification: number | undefined, acid: number | undefine
     return fail(
       'out-of-range',
       `a saponification number of ${saponification} against an acid number of ${acid} gives no HLB`,
-      'the acid number is that of the free fatty acid, the larger of the two',
+      'give the smaller one with --saponification, and with --acid that of the free fatty acid, the larger one',
     );
   }
   const hlb = 20 * (1 - saponification / acid);
@@ -110,8 +110,8 @@ function fromMolarMasses(
   if (whole <= 0 || hydrophilic > whole) {
     return fail(
       'out-of-range',
-      `a part of ${hydrophilic} g/mol in a molecule of ${whole} g/mol`,
-      'the part can be at most the whole',
+      `a part of ${hydrophilic} g/mol is more than its whole molecule of ${whole} g/mol`,
+      'give the molar mass of the part with --hydrophilic, that of the whole with --molar-mass',
     );
   }
   const hlb = (20 * hydrophilic) / whole;

@@ -191,7 +191,7 @@ function inScale(value: number, name: string): number {
   if (value >= 0 && value <= 40) return value;
   return fail(
     'out-of-range',
-    `an HLB of ${value} for ${name} is outside the scale`,
+    `an HLB of ${value} for ${name} is outside the scale of 0 to 40`,
     'give a value from 0 to 40',
   );
 }

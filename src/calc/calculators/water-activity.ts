@@ -67,7 +67,7 @@ export const waterActivity = defineCalculator({
       fail(
         'shares-over',
         `the shares come to ${trimmedNumber((solids + typedWater) * 100, 5)} %`,
-        'together they are at most 100 %',
+        'take them down, to 100 % at most together',
       );
     const waterGrams = typedWater > 0 ? typedWater : 1 - solids;
     const found = answered(

@@ -17,7 +17,11 @@ export function densityMatch(of: {
 }): Parsed<number> {
   const { oil, target, agent } = of;
   if (oil >= target)
-    return refused('nothing-to-match', 'the oil is no lighter than the drink', 'nothing needs weighing down');
+    return refused(
+      'nothing-to-match',
+      'the oil is no lighter than the drink, so nothing needs weighing down',
+      'leave --weigh-with out',
+    );
   if (agent <= target)
     return refused(
       'too-light',

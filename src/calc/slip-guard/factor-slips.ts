@@ -110,7 +110,7 @@ function stageSlips(stage: ComparedStage, earlier: ComparedStage, from: string):
         code: 'slip-factor',
         text: `${now.measure.written} of ${now.name} is ${factor} times ${way} than in ${from} (${before.measure.written}): is this meant?`,
         source: slipFactors.source,
-        hint: 'check the point and the unit',
+        hint: 'check the decimal point and the unit',
         at: { stage: stage.name, item },
       },
     ];

@@ -113,7 +113,7 @@ export function searchDose(search: {
           valueAt: (grams) => search.valueAt(grams) ?? Number.POSITIVE_INFINITY,
         });
   const doses = search.make(root);
-  if (!doses) return refused('no-mixture', 'no mixture comes near', 'ask for less');
+  if (!doses) return refused('no-mixture', 'no mixture comes near it', 'ask for less acidity, or another pH');
   const drink = drinkWith(search.base, doses);
   if (!drink.ok) return drink;
   return parsed(

@@ -30,7 +30,7 @@ describe('rungs as typed', () => {
     ['1/4', '"1/4" is not a ratio'],
     ['', '"" is not a ratio'],
     ['NaN', '"NaN" is not a ratio'],
-    ['1e999', '"1e999" is not a finite number'],
+    ['1e999', '"1e999" is not an ordinary number'],
   ])('%s is refused', (text, message) => {
     expect(parseRungRatio(text, false)).toMatchObject({ ok: false, fault: { message } });
   });
