@@ -16,7 +16,7 @@ export const batchCommands: readonly CommandSpec[] = [
     name: 'batch',
     summary: 'the batches that were made; batch record files one',
     about:
-      'batch alone lists them. batch record DESIGN files one under batches/: what was weighed, in the order of addition or by name, what was read of the tank, the bottles filled and kept back, and says what the drink came to. Kept-back bottles come up on 30, 90, 180 and 365 days. observe NAME adds a later reading, show NAME shows it.',
+      'batch alone lists them. batch record DESIGN files one under batches/: what was weighed, in the order of addition or by name, what was read of the tank, the bottles filled and kept back, and says what the drink came to. Bottles kept back come up in due after 30, 90, 180 and 365 days. observe NAME adds a later reading, show NAME shows it.',
     group: 'Batches',
     words: [
       { name: 'record', help: 'file a batch' },
@@ -31,7 +31,7 @@ export const batchCommands: readonly CommandSpec[] = [
       {
         name: 'to',
         placeholder: 'TARGET',
-        help: 'how much was made, as for scale: "20 L syrup", "500 x 330 mL"; as the design is written if left out',
+        help: 'how much was made, as for scale: "20 L syrup", "500 x 330 mL"; as much as is written if left out',
         isAmount: true,
       },
       {
@@ -80,7 +80,7 @@ export const batchCommands: readonly CommandSpec[] = [
     name: 'correct',
     summary: 'the tank came out wrong: what to add',
     about:
-      'Takes what was read of the tank, works out what must be in it, says which single slip of the balance would explain it, and what to add so that everything is as planned; and what sugar, acid and water alone would do. Exits 1 where it can not be mended by adding.',
+      'Takes what was read of the tank, works out what must be in it, says which single slip of the balance would explain it, and what to add so that everything is as planned; and what sugar, acid and water alone would do. Exits 1 where adding does not mend it.',
     group: 'Batches',
     words: [{ name: 'BATCH', help: 'a batch by its name, a trial by its number', required: true }],
     options: [

@@ -12,8 +12,11 @@ export const completionCommands: readonly CommandSpec[] = [
     words: [{ name: 'SHELL', help: 'bash, zsh or fish', required: true, choices: ['bash', 'zsh', 'fish'] }],
     options: [jsonOption],
     examples: [
-      { line: 'completion bash', says: 'what ~/.bashrc takes with: eval "$(neckring completion bash)"' },
-      { line: 'completion fish', says: 'what fish takes as a file' },
+      {
+        line: 'completion bash',
+        says: 'the script for bash; into ~/.bashrc goes: eval "$(neckring completion bash)"',
+      },
+      { line: 'completion fish', says: 'the script for fish, to keep as a file' },
     ],
     load: async () => (await import('./completion.ts')).runCompletion,
   },

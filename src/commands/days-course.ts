@@ -44,7 +44,10 @@ export const courseDays: readonly CourseDay[] = [
     title: 'the watch ends: where is the break, and what goes into the first drink',
     lines: [
       { line: 'look 1,2,4,5 clear 3 "cloudy, ring"', says: 'the last look of the week' },
-      { line: 'series "sweet orange ladder"', says: 'which held, where the break lies, the working ratio' },
+      {
+        line: 'series "sweet orange ladder"',
+        says: 'which held, where the break lies, the ratio to work at',
+      },
       {
         line: 'decide "sweet orange ladder" "one to three" --ratio 1:3 --why "held a week"',
         says: 'writes down what you decided, and why',

@@ -7,7 +7,7 @@ export const drinkCommands: readonly CommandSpec[] = [
     name: 'drink',
     summary: 'the finished drink: sour, sweet, pH, what falls out, aims',
     about:
-      'Reckons the stage named drink from what was planned or weighed, on the water of the bench, with every stage that leads to it. Published figures stand beside the drink for the bodies that the bench names under limits. Exits 1 where an aim is missed.',
+      'Reckons the stage named drink from what was planned or weighed, on the water of the bench, with every stage that leads to it. Published figures stand beside the drink, of the authorities that bench.yaml names under limits. Exits 1 where an aim is missed.',
     group: 'Ledger',
     words: [
       {
@@ -33,7 +33,7 @@ export const drinkCommands: readonly CommandSpec[] = [
       {
         name: 'headspace',
         placeholder: 'SHARE',
-        help: 'of that bottle, such as 5 %, which it is if left out',
+        help: 'of that bottle, such as 5 %; 5 % if left out',
         isAmount: true,
       },
       {

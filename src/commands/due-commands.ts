@@ -7,7 +7,7 @@ export const dueCommands: readonly CommandSpec[] = [
     name: 'due',
     summary: 'which samples need a look now, and what comes',
     about:
-      'By the schedule of the bench, or of the sample where it has its own; the longest missed first. Says nothing of what is in the glass. Bottles kept back of a batch count too. With --ics the schedule goes into a calendar file.',
+      'By the schedule of the bench, or of the sample where it has its own; the longest missed first. Says nothing of what was seen. Bottles kept back of a batch count too. With --ics the schedule goes into a calendar file.',
     group: 'Ledger',
     words: [],
     options: [

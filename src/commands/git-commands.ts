@@ -34,7 +34,7 @@ export const gitCommands: readonly CommandSpec[] = [
     name: 'history',
     summary: 'a record through its commits: when, who, what changed',
     about:
-      'One line a commit that changed a trial, a formula or a batch, under whatever name its file had, from the oldest to the newest. With --show, figures of each version, reckoned with the ledger as it was then, and a small plot.',
+      'A line for each commit that changed a trial, a formula or a batch, under whatever name its file had, from the oldest to the newest. With --show, figures of each version, reckoned with the ledger as it was then, and a small plot.',
     group: 'Keeping and sharing',
     words: [
       {

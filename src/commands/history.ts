@@ -11,7 +11,7 @@ import { openSide } from './compare-side.ts';
 import { type Figure, figureAt, figuresAsked } from './history-figures.ts';
 import { type History, type HistoryEntry, historyOf } from './history-record.ts';
 
-/** One line a commit that changed a record, and figures of it through time. */
+/** A line for each commit that changed a record, and figures of it through time. */
 export async function runHistory(call: Call, io: Io): Promise<Outcome> {
   const figures = figuresAsked(call.values['show'] ?? []);
   const known: KnownObjects = new Map();

@@ -60,7 +60,7 @@ export const ladderCommands: readonly CommandSpec[] = [
       {
         name: 'series',
         placeholder: 'NAME',
-        help: 'its name; one that is there is added to',
+        help: 'its name; to a series that is there the beakers are added',
         takes: ['series'],
       },
       { name: 'question', placeholder: 'TEXT', help: 'the question that the series asks' },
@@ -83,7 +83,7 @@ export const ladderCommands: readonly CommandSpec[] = [
     name: 'next',
     summary: 'which beakers to make next, so that few are needed',
     about:
-      'Chooses ratios to be made at once, those that are expected to tell most of where the break lies. Says when it is known well enough, and how many beakers are left till then.',
+      'Chooses ratios to be made at once, those that should tell most about where the break lies. Says when it is known well enough, and how many beakers are left till then.',
     group: 'Ladders',
     words: [{ name: 'SERIES', help: 'its name or its file', many: true, required: true }],
     options: [
@@ -100,7 +100,7 @@ export const ladderCommands: readonly CommandSpec[] = [
     ],
     examples: [
       { line: 'next "orange ladder" --beakers 4', says: 'the next four, with what they weigh out to' },
-      { line: 'next "orange ladder" --within 15% --write', says: 'less sure, and the trials written' },
+      { line: 'next "orange ladder" --within 15% --write', says: 'known less well, and the trials written' },
     ],
     load: async () => (await import('./next.ts')).runNext,
   },

@@ -8,7 +8,7 @@ export const ledgerCommands: readonly CommandSpec[] = [
     name: 'init',
     summary: 'begin a ledger in this folder',
     about:
-      'Writes bench.yaml and ingredients.yaml to fill in, and schema/ for editors that complete and check. Nothing that is there is changed.',
+      'Writes bench.yaml and ingredients.yaml to fill in, and schema/, with which an editor completes and checks what you type. Nothing that is there is changed.',
     group: 'Ledger',
     words: [{ name: 'FOLDER', help: 'where; this folder if left out' }],
     options: [
@@ -59,7 +59,7 @@ export const ledgerCommands: readonly CommandSpec[] = [
     name: 'observe',
     summary: 'write down what is seen, measured or tasted',
     about:
-      'A dated fact goes into the trial by its time. The very same fact is not written twice. Alone on a terminal, or with a trial alone, it asks.',
+      'What you type goes into the trial with its date, in order of time. The very same is not written twice. Alone on a terminal, or with a trial alone, it asks.',
     group: 'Ledger',
     words: [
       { name: 'TRIAL', help: 'its number or its file; or a batch by its name', takes: ['trial', 'batch'] },
@@ -146,7 +146,7 @@ export const ledgerCommands: readonly CommandSpec[] = [
     options: [
       {
         name: 'all',
-        help: 'every figure, the lines that are written, and which calculators do not apply and why',
+        help: 'every figure, the lines written, and which calculators have nothing to work on, and why',
       },
       dryRunOption,
       yesOption,

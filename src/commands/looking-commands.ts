@@ -25,7 +25,7 @@ const closing = [noteOption, byOption, dryRunOption, jsonOption];
 export const lookingCommands: readonly CommandSpec[] = [
   {
     name: 'look',
-    summary: 'the daily round: what was seen in which glass',
+    summary: 'the daily round: what was seen in which sample',
     about:
       'Trials or ranges, then what was seen of them: clear, bluish, hazy, cloudy, specks, ring, sediment, gel or broken. Alone on a terminal it asks for every sample that is due, in shuffled order. All of a line is written, or nothing.',
     group: 'Ledger',
@@ -47,13 +47,13 @@ export const lookingCommands: readonly CommandSpec[] = [
     options: [sampleOption, atOption, viewedOption, ...closing],
     examples: [
       { line: 'same 11-13', says: 'nothing has changed' },
-      { line: 'same 15 16 --note "cold room"', says: 'two beakers, with a word on it' },
+      { line: 'same 15 16 --note "cold room"', says: 'two beakers, with a note' },
     ],
     load: async () => (await import('./with-writing.ts')).runSame,
   },
   {
     name: 'end',
-    summary: 'looking at a sample stops, and why',
+    summary: 'stop looking at a sample, and say why',
     about: 'What was seen before still counts; later looks at this sample are refused.',
     group: 'Ledger',
     words: [{ name: 'TRIALS', help: 'numbers or ranges, such as 14 or 14-17', many: true, required: true }],

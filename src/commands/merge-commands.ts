@@ -21,7 +21,7 @@ export const mergeCommands: readonly CommandSpec[] = [
     name: 'renumber',
     summary: 'gives a trial another number, with its file and all that refers to it',
     about:
-      'For two trials that got one number on two branches. The file is renamed, and so is every reference that means this trial: from, "emulsion of 21", the control and blank of a series, batches, what a glass was tasted against. Where another file has the same number, git tells which of the two a reference was written for; what it can not tell is asked about on a terminal, and elsewhere settled by --with and --leave. Prose that mentions the number is listed and left alone.',
+      'For two trials that got one number on two branches. The file is renamed, and so is every reference that means this trial: from, "emulsion of 21", the control and blank of a series, batches, what a sample was tasted against. Where another file has the same number, git tells which of the two a reference was written for; what it does not tell is asked about on a terminal, and elsewhere settled by --with and --leave. Notes and other texts that mention the number are listed and left alone.',
     group: 'Keeping and sharing',
     words: [
       {

@@ -43,7 +43,7 @@ export const nextPage = (shown: NextShown): Page => {
           {
             kind: 'lines',
             lines: [
-              `neckring series "${visible(opened.card.name)}"   the working ratio`,
+              `neckring series "${visible(opened.card.name)}"   the ratio to work at`,
               `neckring decide "${visible(opened.card.name)}" "…" --ratio RATIO   writes down what you decide`,
             ],
           } as const,

@@ -7,7 +7,7 @@ export const reportCommands: readonly CommandSpec[] = [
     name: 'report',
     summary: 'a series, a formula, a batch, a trial or the whole ledger as one page to look at and to print',
     about:
-      'One HTML file that needs nothing else: no network, nothing in it runs. It shows the board of beakers, the chance to hold with the working ratio, the map of oil, emulsifier and water, tastes, foam, the drink with its aims, what changed through git, photos of the ledger up to 1.5 MB each, cautions and sources. Every picture has its table beside it. Without a word it shows every series of the ledger in short, the newest first.',
+      'One HTML file that needs nothing else: no network, nothing in it runs. It shows the board of beakers, the chance to hold with the ratio to work at, the map of oil, emulsifier and water, tastes, foam, the drink with its aims, what changed through git, photos of the ledger up to 1.5 MB each, cautions and sources. Every picture has its table beside it. Without a word it shows every series of the ledger in short, the newest first.',
     group: 'Keeping and sharing',
     words: [
       {

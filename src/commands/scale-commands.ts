@@ -21,7 +21,7 @@ const sizeOptions: readonly OptionSpec[] = [
   {
     name: 'to',
     placeholder: 'TARGET',
-    help: 'what there shall be in the end: "20 L syrup", "500 x 330 mL", "1.2 kg emulsion"',
+    help: 'what there is to be in the end: "20 L syrup", "500 x 330 mL", "1.2 kg emulsion"',
     isAmount: true,
   },
   {
@@ -41,7 +41,7 @@ const sizeOptions: readonly OptionSpec[] = [
 export const scaleCommands: readonly CommandSpec[] = [
   {
     name: 'scale',
-    summary: 'a batch of a design: what to weigh, on which balance, with a sheet',
+    summary: 'a formula or trial as a batch: what to weigh, on which balance, with a sheet',
     about:
       'Every stage in the order in which it is made, rounded to the divisions of your balances, the rounding taken up by what the stage is made up with. Stages of other trials are made anew. Balances, vessels and the accepted error of a weighing are those of the bench.',
     group: 'Batches',
@@ -102,7 +102,7 @@ export const scaleCommands: readonly CommandSpec[] = [
         line: 'scale "orange cardamom" --to "500 x 330 mL" --fill --co2 "3.5 vol" --sheet batch.html',
         says: 'a sheet to print, with what goes into each bottle',
       },
-      { line: 'scale 17 --keg "19 L"', says: 'one keg of what is in the glass' },
+      { line: 'scale 17 --keg "19 L"', says: 'one keg of the drink of a trial' },
       {
         line: 'scale "orange cardamom" --to "10 L syrup" --strength 1.2',
         says: 'a stronger syrup, and whether it holds',
@@ -112,9 +112,9 @@ export const scaleCommands: readonly CommandSpec[] = [
   },
   {
     name: 'cost',
-    summary: 'what a design costs: a batch, a litre, a bottle',
+    summary: 'what a formula or trial costs: a batch, a litre, a bottle',
     about:
-      'From the prices in ingredients.yaml, in whatever currency they are; nothing is converted. What has no price is listed. Without --to, the design as it is written.',
+      'From the prices in ingredients.yaml, in whatever currency they are; nothing is converted. What has no price is listed. Without --to, the amounts as they are written.',
     group: 'Batches',
     words: [designThen],
     options: [...sizeOptions, explainOption, jsonOption],
@@ -126,14 +126,14 @@ export const scaleCommands: readonly CommandSpec[] = [
   },
   {
     name: 'swap',
-    summary: 'the same design with another hydrate, lot, fold or emulsifier',
+    summary: 'the same formula or trial with another hydrate, lot, fold or emulsifier',
     about:
       'Says the new lines and what changes in the drink. Equal moles for hydrates, acidity for acids, flavour for folded oils and mass for the rest, unless --equal says otherwise.',
     group: 'Batches',
     words: [design],
     options: [
-      { name: 'out', placeholder: 'INGREDIENT', help: 'what goes out' },
-      { name: 'in', placeholder: 'INGREDIENT', help: 'what comes in for it' },
+      { name: 'out', placeholder: 'INGREDIENT', help: 'the ingredient to take out' },
+      { name: 'in', placeholder: 'INGREDIENT', help: 'the ingredient to put in for it' },
       {
         name: 'equal',
         placeholder: 'WHAT',

@@ -14,7 +14,7 @@ export const sharingCommands: readonly CommandSpec[] = [
     words: [
       {
         name: 'WHAT',
-        help: 'a formula by its name, a trial by its number, either @REV',
+        help: 'a formula by its name, a trial by its number; @REVISION as it was in git',
         required: true,
         takes: ['formula', 'trial'],
       },
@@ -78,7 +78,7 @@ export const sharingCommands: readonly CommandSpec[] = [
     name: 'export',
     summary: 'observations, results or compositions as comma-separated values',
     about:
-      'By RFC 4180, in UTF-8, units in the heads of the columns, one fixed unit each. A text that a spreadsheet would take for a formula (it begins with = + - @ or a tab) gets an apostrophe before it; numbers never do.',
+      'Comma-separated values by RFC 4180, with the unit in the head of each column, the same in every row. A text that a spreadsheet would take for a formula (it begins with = + - @ or a tab) gets an apostrophe before it; numbers never do.',
     group: 'Keeping and sharing',
     words: [
       {
@@ -102,7 +102,10 @@ export const sharingCommands: readonly CommandSpec[] = [
         help: 'comma, semicolon or tab; comma if left out',
         choices: ['comma', 'semicolon', 'tab'],
       },
-      { name: 'bom', help: 'begin with a byte order mark, for spreadsheets that ask for one' },
+      {
+        name: 'bom',
+        help: 'begin with a byte order mark, for a spreadsheet that shows accents wrong without it',
+      },
       replaceOption,
       jsonOption,
     ],
@@ -125,7 +128,7 @@ export const sharingCommands: readonly CommandSpec[] = [
       {
         name: 'separator',
         placeholder: 'WORD',
-        help: 'comma, semicolon or tab; seen from the head line if left out',
+        help: 'comma, semicolon or tab; told from the head line if left out',
         choices: ['comma', 'semicolon', 'tab'],
       },
       dryRunOption,

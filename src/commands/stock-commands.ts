@@ -57,13 +57,13 @@ export const stockCommands: readonly CommandSpec[] = [
       {
         name: 'drop',
         placeholder: 'MASS',
-        help: 'mass of a drop, to say the last take in drops',
+        help: 'mass of a drop, to give the last step in drops too',
         isAmount: true,
       },
       {
         name: 'check',
         placeholder: 'STEPS',
-        help: 'verify your own chain: "0.1 g in 10 g; 0.1 g in 10 g; 0.05 g in 1 kg"; in: made up to, +: added to',
+        help: 'check your own chain: "0.1 g in 10 g; 0.1 g in 10 g; 0.05 g in 1 kg"; in: made up to, +: added to',
       },
       ...benchOptions,
       explainOption,

@@ -176,7 +176,7 @@ function mixtureWith(base: LadderBase, items: readonly ItemCard[]): Parsed<Mixtu
   const finding = found.find((one) => one.finding.severity !== 'warning')?.finding;
   return refused(
     finding?.code ?? 'not-solved',
-    finding?.message ?? 'the stage can not be worked out',
+    finding?.message ?? "the stage can't be worked out",
     finding?.hint ?? 'look at its amounts',
   );
 }

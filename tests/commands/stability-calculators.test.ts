@@ -167,7 +167,7 @@ describe('ring', () => {
 
   it('tells no rate of ripening, and says what slows it', async () => {
     const { out } = await neckring(['ring', orange, '--droplet', '100 nm']);
-    expect(out).toContain('How fast droplets ripen is not told');
+    expect(out).toContain('How fast droplets ripen is not said');
     expect(out.replace(/\s+/g, ' ')).toContain('5 to 20 % of the oil phase by mass');
   });
 

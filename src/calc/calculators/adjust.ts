@@ -104,7 +104,7 @@ export const adjust = defineCalculator({
       ({ substance, gramsPerLitre }) => `${numberText(gramsPerLitre, 5)} g/L of ${substance}`,
     );
     working.line(
-      'doses solved so that all charges add up to nothing at what is wanted',
+      'acid and salt such that all charges add up to nothing at what is wanted',
       `with ${put.join(' and ')}: pH ${numberText(drink.ph, 4)}, ${numberText(drink.titratableAsCitric, 4)} g/L as citric acid`,
     );
     working.line(
@@ -164,7 +164,7 @@ function adjustmentFor(given: Wanted): Parsed<Adjustment> {
     if (given.acid.length > 0) return swapAcid({ base, from, to: acid });
     return fail(
       'missing',
-      '--instead-of alone says no aim',
+      '--instead-of alone does not say what to reach',
       'add --ph 3 to raise the pH, or --acid "malic acid" to take another acid',
     );
   }

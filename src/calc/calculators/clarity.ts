@@ -46,11 +46,11 @@ export const clarityFields = {
     placeholder: 'LENGTH',
   }),
   oilIndex: numberField({
-    help: 'refractive index of the oil, where the record has none',
+    help: 'refractive index of the oil, where none is known',
     placeholder: 'INDEX',
   }),
   oilDensity: quantityField({
-    help: 'of the oil, where the record has none',
+    help: 'of the oil, where none is known',
     accepts: ['mass per volume'],
     placeholder: 'DENSITY',
   }),
@@ -92,7 +92,7 @@ export const clarity = defineCalculator({
   readings: {
     turbidityPerMetre: { label: 'turbidity', unit: '1/m' },
     transmission: { label: 'light straight through', unit: '', as: 'percent' },
-    ntu: { label: 'white-light meter', unit: 'NTU', digits: 2 },
+    ntu: { label: 'meter with white light', unit: 'NTU', digits: 2 },
     ntuLow: { label: 'meter, low end', unit: 'NTU', digits: 2 },
     ntuHigh: { label: 'meter, high end', unit: 'NTU', digits: 2 },
     look: { label: 'look' },
@@ -101,7 +101,7 @@ export const clarity = defineCalculator({
     largestClearDiameter: { label: 'largest droplet that stays clear', unit: 'nm', digits: 2 },
     largestClearLow: { label: 'largest clear, low end', unit: 'nm', digits: 2 },
     largestClearHigh: { label: 'largest clear, high end', unit: 'nm', digits: 2 },
-    mediumIndex: { label: 'refractive index, medium', unit: '', digits: 5 },
+    mediumIndex: { label: 'refractive index, liquid', unit: '', digits: 5 },
     oilIndex: { label: 'refractive index, oil', unit: '', digits: 5 },
     meterFactor: { label: 'your meter, times the estimate', unit: '', digits: 3 },
     impliedDroplets: {

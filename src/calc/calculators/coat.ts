@@ -23,7 +23,7 @@ export const coatFields = {
   emulsifier: namesField({ help: 'polysorbate 80 if left out' }),
   load: numberField({ help: 'surface load in mg/m2; 2 if left out', placeholder: 'LOAD' }),
   oilDensity: quantityField({
-    help: 'of the oil, where the record has none',
+    help: 'of the oil, where none is known',
     accepts: ['mass per volume'],
     placeholder: 'DENSITY',
   }),
@@ -47,7 +47,7 @@ export const coat = defineCalculator({
   version: 1,
   summary: 'the least emulsifier for a droplet size, and what a ratio makes',
   about:
-    'Covering is necessary and not sufficient: micelles take emulsifier too. The map is a prior for the ladder, found for lemon oil and polysorbate 80 with heat; which size a machine or a stirrer makes is not told, since the same words give sizes four to six times apart between laboratories.',
+    'Enough to cover is needed and is not enough alone: micelles take emulsifier too. The map is a first guess for the ladder, found for lemon oil and polysorbate 80 with heat; which size a machine or a stirrer makes is not said, since the same way of making gave sizes four to six times apart between laboratories.',
   loads: coating.load,
   fields: coatFields,
   readings: {

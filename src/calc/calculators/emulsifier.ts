@@ -203,7 +203,7 @@ function blendOf(
     ];
     return fail(
       'unreachable',
-      `these blend from HLB ${low} to ${high}, and ${wanted} is wanted`,
+      `these blend from HLB ${low} to ${high}; ${wanted} is outside that`,
       'add an emulsifier with an HLB beyond it: --blend "sorbitan oleate" for low, "polysorbate 20" for high',
       1,
     );

@@ -28,7 +28,7 @@ export const intake = defineCalculator({
       positional: true,
     }),
     serving: quantityField({
-      help: 'such as 330 mL, which it is if left out',
+      help: 'such as 330 mL; 330 mL if left out',
       accepts: ['volume'],
       placeholder: 'VOLUME',
     }),

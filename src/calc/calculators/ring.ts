@@ -28,7 +28,7 @@ export const ringFields = {
     placeholder: 'TEMP',
   }),
   oilDensity: quantityField({
-    help: 'of the oil, where the record has none or you measured it',
+    help: 'of the oil, where none is known or you measured it',
     accepts: ['mass per volume'],
     placeholder: 'DENSITY',
   }),
@@ -74,7 +74,7 @@ export const ring = defineCalculator({
   version: 1,
   summary: 'when a ring would show: how fast droplets rise, and what ripening wants',
   about:
-    "A lower bound on the time, for droplets that stay as they are: growth or clumping, not the size at the start, usually makes the ring. A spin in a centrifuge (--centrifuge, --radius, --spun) is the creaming of today's droplets only: passing it says that they are small, not that they stay so. How fast droplets ripen is not told: no two laboratories agree within a factor of ten thousand.",
+    "The soonest that it could be, for droplets that stay as they are: growth or clumping, not the size at the start, usually makes the ring. A spin in a centrifuge (--centrifuge, --radius, --spun) is the creaming of today's droplets only: passing it says that they are small, not that they stay so. How fast droplets ripen is not told: no two laboratories agree within a factor of ten thousand.",
   loads: settling.load,
   fields: ringFields,
   readings: {
@@ -87,8 +87,8 @@ export const ring = defineCalculator({
     peclet: { label: 'Peclet number', unit: '', digits: 3 },
     filmThickness: { label: 'all the oil as a film on top', unit: 'um', digits: 2 },
     oilDensity: { label: 'density of the oil', unit: 'g/mL' },
-    mediumDensity: { label: 'density of the medium', unit: 'g/mL' },
-    viscosity: { label: 'viscosity of the medium', unit: 'mPa s' },
+    mediumDensity: { label: 'density of the liquid', unit: 'g/mL' },
+    viscosity: { label: 'viscosity of the liquid', unit: 'mPa s' },
     insolubleFraction: {
       label: 'insoluble oil in it, of the oil',
       unit: '',

@@ -137,7 +137,7 @@ function coverOf(nanometres: number, { oil, load, given, working }: Around): Pla
   );
   working.caution(
     'covered-is-not-stable',
-    `Good to ${surfaceLoad.factor} times either way, and a lower bound: micelles take emulsifier too, and a covered droplet can still grow. Necessary, not sufficient.`,
+    `Good to ${surfaceLoad.factor} times either way, and at least this: micelles take emulsifier too, and a covered droplet can still grow.`,
     'food-emulsions',
   );
   const isWholeKnown =
@@ -190,7 +190,7 @@ function micelleFigures(emulsifierPerOil: number, given: CoatGiven, working: Wor
   );
   working.caution(
     'micelle-size',
-    `The droplet estimate is an order of magnitude, ${swollenMicelle.factor} times either way, and holds only where all of the oil goes into micelles; limonene stands for the oil.`,
+    `The droplet size is a rough estimate, ${swollenMicelle.factor} times either way, and holds only where all of the oil goes into micelles; limonene stands for the oil.`,
     swollenMicelle.source,
   );
   return {

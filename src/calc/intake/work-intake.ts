@@ -56,7 +56,7 @@ function drinkingOf({ serving, servings, body }: IntakeGiven): Drinking {
     ? drinking
     : fail(
         'not-positive',
-        'a body and a serving are more than nothing',
+        'a body and a serving weigh or hold more than nothing',
         'give --body 60 kg --serving 330 mL',
       );
 }
@@ -97,7 +97,7 @@ function amountOf(
   if (dimension === 'share')
     working.caution(
       'by-mass',
-      'A share by mass is taken in a litre of 1 kg; a sugared drink weighs up to 5 % more.',
+      'A share by mass is reckoned with a litre of 1 kg; a sugared drink weighs up to 5 % more.',
       'arithmetic',
     );
   const gramsPerLitre = (dimension === 'mass' ? inner / servingMillilitres : inner) * 1000;

@@ -16,7 +16,7 @@ export function sayLastsCautions(working: Working, { law, given }: Said): void {
   if (law.kind === 'ester') {
     working.caution(
       'upper-bound',
-      'Only what is dissolved in water reacts: oil droplets and micelles shield it, so the loss is an upper bound. Metals speed it.',
+      'Only what is dissolved in water reacts: oil droplets and micelles shield it, so the loss is at most this. Metals speed it.',
       'mei-2010',
     );
     working.caution(
@@ -34,13 +34,13 @@ export function sayLastsCautions(working: Working, { law, given }: Said): void {
   if (law.kind === 'sucrose')
     working.caution(
       'inversion-and-haze',
-      'Good to 1.5 times from 20 to 40 C and pH 2.5 to 4, else two; 0.05 of pH alone is 12 %. It makes no haze: index and density hardly change, the sweetness does.',
+      'Good to 1.5 times from 20 to 40 C and pH 2.5 to 4, else two; 0.05 of pH alone is 12 %. It makes no haze: refractive index and density hardly change, the sweetness does.',
       'vukov-1965',
     );
   if (law.kind === 'polysorbate')
     working.caution(
       'polysorbate-range',
-      'A class estimate of the single molecule, four times either way; in micelles it is slower. Near neutral half was gone in 5 months at 40 C. Light, warmth and copper let it go rancid, and its cloud point falls.',
+      'An estimate from molecules of its kind, each alone in water, four times either way; in micelles it is slower. Near neutral half was gone in 5 months at 40 C. Light, warmth and copper let it go rancid, and its cloud point falls.',
       'polysorbate-hydrolysis',
     );
   if (law.kind === 'own')
@@ -52,7 +52,7 @@ export function sayLastsCautions(working: Working, { law, given }: Said): void {
   if (given.plan.length > 0 || given.after)
     working.caution(
       'no-shelf-life',
-      'What reacts away is one thing of many: no shelf life is told.',
+      'What reacts away is one thing of many: this is no shelf life.',
       'common practice, no source',
     );
 }

@@ -165,7 +165,7 @@ function polysorbate(
   const isAskedMore = against || after || plan.length > 0 || loss;
   const more = isAskedMore ? 'No comparison, rest or loss of it is told: only this. ' : '';
   return {
-    lead: `Months to years at room temperature, faster below pH 3. ${more}${isAcid ? 'Half is lost, by a class estimate that may be four times off either way:' : 'Above pH 3 only the soonest can be told, half lost:'}`,
+    lead: `Months to years at room temperature, faster below pH 3. ${more}${isAcid ? 'Half is lost, by an estimate from its kind of molecule that may be four times off either way:' : 'Above pH 3 only the soonest can be told, half lost:'}`,
     found: {
       substance: name,
       halfLifeDays: null,

@@ -117,7 +117,7 @@ function sayLight(working: Working, { given, emulsion }: Said): void {
   if (Math.abs(emulsion.dispersion.oilIndex / emulsion.dispersion.mediumIndex - 1) < 0.005)
     working.caution(
       'index-matched',
-      'Oil and medium bend light alike here: it looks clear whatever the droplets are, and says nothing of them.',
+      'Oil and drink bend light alike here: it looks clear whatever the droplets are, and says nothing of them.',
       'bohren-huffman-1983',
     );
 }

@@ -29,7 +29,7 @@ function sayRise(working: Working, { rise }: Said): void {
       : '';
   working.caution(
     'unchanged-droplets',
-    `A lower bound, for droplets that stay as they are; ${riseFactor.value} times either way for the spread of sizes. Growth or clumping, not the size at the start, usually decides.${stable}`,
+    `At the soonest, for droplets that stay as they are; ${riseFactor.value} times either way for the spread of sizes. Growth or clumping, not the size at the start, usually decides.${stable}`,
     'dickinson-1992',
   );
 }
@@ -63,7 +63,7 @@ function sayRipening(working: Working, { given, setting }: Said): void {
     );
   working.caution(
     'ripening-direction',
-    `How fast droplets ripen is not told. Direction: an oil that water does not dissolve (ester gum, MCT, a fat) slows or stops it, from about ${molesLow * 100} to ${molesHigh * 100} mol %, ${low * 100} to ${high * 100} % of the oil phase by mass; so does a higher fold. Emulsifier added afterwards speeds it; cold may speed it too.`,
+    `How fast droplets ripen is not said. What helps: an oil that water does not dissolve (ester gum, MCT, a fat) slows or stops it, from about ${molesLow * 100} to ${molesHigh * 100} mol %, ${low * 100} to ${high * 100} % of the oil phase by mass; so does a higher fold. Emulsifier added afterwards speeds it; cold may speed it too.`,
     source,
   );
 }

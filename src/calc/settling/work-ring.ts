@@ -93,7 +93,7 @@ function settingOf(given: RingGiven, working: Working): Setting {
   const viscosity = given.viscosity ?? answered(mediumViscosity(medium, temperatureKelvin));
   if (given.viscosity === undefined)
     working.cite(
-      'viscosity of the medium',
+      'viscosity of the liquid',
       medium.sugarShare > 0 ? 'genotelle-1978' : 'kestin-1978',
       medium.sugarShare === 0,
     );
@@ -221,7 +221,7 @@ function spinOf({ centrifuge, radius, spun: time }: RingGiven, working: Working)
 function sayWorking(working: Working, setting: Setting, rise: Rise | undefined): void {
   const { oilDensity, mediumDensity: density, viscosity, volumeFraction } = setting;
   working.line(
-    'density of the medium less that of the oil',
+    'density of the liquid less that of the oil',
     `${numberText(density, 5)} - ${numberText(oilDensity, 5)} = ${numberText(density - oilDensity, 4)} g/mL`,
   );
   if (!rise) return;
