@@ -17,16 +17,31 @@ export interface GridInput {
 }
 
 export function layOutGrid(grid: GridInput): readonly string[] {
-  const widths = fittedWidths(grid);
+  const measured = measuredColumns(grid);
+  const widths = fittedWidths(grid, measured);
   if (!widths) return stackedRows(grid);
-  return grid.rows.length > longestWrapped ? cutRows(grid, widths) : wrappedRows(grid, widths);
+  return grid.rows.length > longestWrapped ? cutRows(grid, widths, measured) : wrappedRows(grid, widths);
 }
+
+/** How wide each cell is, column by column, the heads first: measured once, since there may be thousands. */
+type Measured = readonly Uint32Array[];
+
+const measuredColumns = ({ columns, rows }: GridInput): Measured =>
+  columns.map(({ head }, at) => {
+    const cells = new Uint32Array(rows.length + 1);
+    cells[0] = cellWidth(head);
+    for (const [row, texts] of rows.entries()) cells[row + 1] = cellWidth(texts[at] ?? '');
+    return cells;
+  });
 
 /** A word that is longer is cut. */
 const longestKept = 24;
 
 /** Each column as wide as its longest cell; the widest give way, down to their longest word, until all fit. */
-function fittedWidths({ columns, rows, width }: GridInput): readonly number[] | undefined {
+function fittedWidths(
+  { columns, rows, width }: GridInput,
+  measured: Measured,
+): readonly number[] | undefined {
   const textsOf = (at: number): readonly string[] => {
     const texts = [columns[at]?.head ?? ''];
     for (const row of rows) texts.push(row[at] ?? '');
@@ -34,7 +49,7 @@ function fittedWidths({ columns, rows, width }: GridInput): readonly number[] | 
   };
   const most = (texts: readonly string[]): number =>
     texts.reduce((widest, one) => Math.max(widest, cellWidth(one)), 0);
-  const widths = columns.map((_, at) => most(textsOf(at)));
+  const widths = measured.map((cells) => cells.reduce((widest, one) => Math.max(widest, one), 0));
   const room = width - gap * (columns.length - 1);
   const excess = () => widths.reduce((sum, one) => sum + one, 0) - room;
   if (excess() <= 0) return widths;
@@ -54,11 +69,14 @@ function fittedWidths({ columns, rows, width }: GridInput): readonly number[] | 
   return widths;
 }
 
+/** One cell a sign. */
+const plain = /^[ -~]*$/;
+
 /** In cells, as far as it counts. Only words that may be longer than those before are taken out of their texts. */
 function longestWord(texts: readonly string[]): number {
   let most = 0;
   for (const text of texts) {
-    const isAscii = /^[ -~]*$/.test(text);
+    const isAscii = plain.test(text);
     for (let from = 0; from < text.length && most < longestKept; ) {
       const space = text.indexOf(' ', from);
       const end = space === -1 ? text.length : space;
@@ -123,22 +141,43 @@ function wrappedRows({ columns, rows, paint }: GridInput, widths: readonly numbe
   return [paint('strong', head), ...body];
 }
 
-function cutRows({ columns, rows, paint }: GridInput, widths: readonly number[]): readonly string[] {
-  const line = (cells: readonly string[]): string => {
+function cutRows(
+  { columns, rows, paint }: GridInput,
+  widths: readonly number[],
+  measured: Measured,
+): readonly string[] {
+  const line = (texts: readonly string[], row: number): string => {
     let text = '';
-    for (const [at, cell] of cells.entries())
-      text += (at === 0 ? '' : between) + fitted(cell, widths[at] ?? 0, columns[at]?.align === 'right');
+    for (const [at, cell] of texts.entries()) {
+      const [width = 0, cells = 0] = [widths[at], measured[at]?.[row]];
+      text +=
+        (at === 0 ? '' : between) + fitted({ cell, cells, width, right: columns[at]?.align === 'right' });
+    }
     return text.trimEnd();
   };
-  return [paint('strong', line(columns.map((column) => column.head))), ...rows.map(line)];
+  const head = line(
+    columns.map((column) => column.head),
+    0,
+  );
+  return [paint('strong', head), ...rows.map((texts, row) => line(texts, row + 1))];
 }
 
 const between = ' '.repeat(gap);
 
-function fitted(cell: string, width: number, right: boolean): string {
-  const cells = cellWidth(cell);
-  const space = ' '.repeat(Math.max(0, width - cells));
-  if (cells <= width) return right ? space + cell : cell + space;
-  const cut = `${[...cell].slice(0, Math.max(1, width - 1)).join('')}…`;
+interface Fitted {
+  readonly cell: string;
+  /** How wide it is. */
+  readonly cells: number;
+  readonly width: number;
+  readonly right: boolean;
+}
+
+function fitted({ cell, cells, width, right }: Fitted): string {
+  if (cells <= width) {
+    const space = ' '.repeat(width - cells);
+    return right ? space + cell : cell + space;
+  }
+  const kept = Math.max(1, width - 1);
+  const cut = `${plain.test(cell) ? cell.slice(0, kept) : [...cell].slice(0, kept).join('')}…`;
   return right ? padStart(cut, width) : padEnd(cut, width);
 }
