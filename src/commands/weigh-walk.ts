@@ -8,8 +8,16 @@ import { envelope } from '../output/answer-json.ts';
 import { visible } from '../output/visible.ts';
 import { wrapped } from '../output/wrap.ts';
 import type { Call, Outcome } from './command.ts';
-import { type AtBalance, atBalance, type ItemFactToWrite, slips, writeFacts } from './weigh.ts';
-import { readFigure } from './weigh-words.ts';
+import {
+  type AtBalance,
+  atBalance,
+  type ItemFactToWrite,
+  slips,
+  weighedCautions,
+  writeFacts,
+} from './weigh.ts';
+import { isOffPlan, percentOff, weighedBlocks, weighingJson } from './weigh-off.ts';
+import { readFigure, type Weighing } from './weigh-words.ts';
 import { type Addition, readings } from './weighing-plan.ts';
 
 /** How many of the newest trials are looked through for the lot that was used last. */
@@ -20,14 +28,14 @@ export async function walkWeighing(typed: string, call: Call, io: Io): Promise<O
   for (const caution of at.cautions) say(io, `! ${caution}`);
   say(io, 'Type what the balance says of this addition; Enter for as planned, s to skip, Ctrl-C to leave.');
   const lots = await lastLots(at);
-  let written = 0;
+  const weighings: Weighing[] = [];
   for (let place = 0; place < at.additions.length; place++) {
     const addition = at.additions[place];
     if (!addition || addition.item.weighed) continue;
-    const { facts, isLeft } = await askAddition(at, place, io, lots);
+    const { facts, weighing, isLeft } = await askAddition(at, place, io, lots);
     if (facts.length > 0) {
       await writeFacts(at, call, io, facts);
-      written += 1;
+      if (weighing) weighings.push(weighing);
     }
     if (isLeft) break;
     if (facts.length === 0) continue;
@@ -36,16 +44,17 @@ export async function walkWeighing(typed: string, call: Call, io: Io): Promise<O
   }
   return {
     exitCode: 0,
-    page: [],
+    page: weighedBlocks(at, weighings),
     json: envelope({
       schema: 'weigh@1',
       given: { trial: at.trial.card.number },
-      found: { file: at.trial.file },
+      found: { file: at.trial.file, weighed: weighings.map((one) => weighingJson(at, one)) },
+      cautions: weighedCautions(at, weighings),
     }),
     notes: [
-      written === 0
+      weighings.length === 0
         ? 'nothing written'
-        : `wrote ${written} weighing${written === 1 ? '' : 's'} to ${at.trial.file}`,
+        : `wrote ${weighings.length} weighing${weighings.length === 1 ? '' : 's'} to ${at.trial.file}`,
     ],
   };
 }
@@ -55,6 +64,7 @@ const say = (io: Io, text: string): void => io.out(`${wrapped(visible(text), io.
 /** What came of one addition; `isLeft` when the person left with Ctrl-C. */
 interface Asked {
   readonly facts: readonly ItemFactToWrite[];
+  readonly weighing?: Weighing;
   readonly isLeft: boolean;
 }
 
@@ -77,18 +87,22 @@ async function askAddition(at: AtBalance, place: number, io: Io, lots: Map<strin
       say(io, `  ${figure.message}; ${figure.hint}`);
       continue;
     }
-    const [slip] = slips([{ addition, ...figure }]);
+    const weighing = { addition, ...figure };
+    const [slip] = slips([weighing]);
     if (slip !== undefined) {
       say(io, `  ! ${slip}`);
       const meant = await io.ask('  y or n: ');
       if (meant === undefined) return left;
       if (!/^y/i.test(meant.trim())) continue;
     }
+    if (slip === undefined && isOffPlan(at, weighing))
+      say(io, `  ! off by ${percentOff(weighing)}, more than ${at.here.bench.weighing.written}`);
     const weighed = { addition, key: 'weighed', text: figure.written } as const;
     const lot = await askLot(at, addition, io, lots);
-    if (lot === 'left') return { facts: [weighed], isLeft: true };
+    if (lot === 'left') return { facts: [weighed], weighing, isLeft: true };
     return {
       facts: lot === undefined ? [weighed] : [weighed, { addition, key: 'lot', text: lot }],
+      weighing,
       isLeft: false,
     };
   }

@@ -1,5 +1,4 @@
 import type { Book } from '../calc/book.ts';
-import { numberText } from '../calc/number-text.ts';
 import { slipsOfWeighing } from '../calc/slip-guard/factor-slips.ts';
 import { asShown } from '../calc/weighing/balance.ts';
 import type { Io } from '../io.ts';
@@ -15,6 +14,7 @@ import { changedLines, landHere, textNow } from './land-text.ts';
 import { bookOf } from './ledger-book.ts';
 import { type Here, type OpenedTrial, openHere, openTrialNamed } from './open-ledger.ts';
 import { pictureOf } from './trial-picture.ts';
+import { offText, weighedBlocks, weighingJson } from './weigh-off.ts';
 import { walkWeighing } from './weigh-walk.ts';
 import { readWeighings, type Weighing } from './weigh-words.ts';
 import { type Addition, additionsOf, loadCautions, readings } from './weighing-plan.ts';
@@ -38,18 +38,14 @@ export async function runWeigh(call: Call, io: Io): Promise<Outcome> {
     exitCode: 0,
     page: [
       ...cautionBlocks([...at.cautions, ...slips(weighings)]),
-      { kind: 'table', columns: weighedColumns, rows: weighings.map((one) => weighedRow(one)) },
+      ...weighedBlocks(at, weighings),
       ...(call.flags.has('dry-run') ? [{ kind: 'lines', lines: diff } as const] : []),
     ],
     json: envelope({
       schema: 'weigh@1',
       given: { trial: at.trial.card.number },
-      found: { file: at.trial.file, weighed: weighings.map(weighingJson) },
-      cautions: slips(weighings).map((text) => ({
-        code: 'slip-weighed',
-        text,
-        source: 'common practice, no source',
-      })),
+      found: { file: at.trial.file, weighed: weighings.map((one) => weighingJson(at, one)) },
+      cautions: weighedCautions(at, weighings),
     }),
     notes: [note],
     explained: async () => (await import('./explain-bench.ts')).weighedExplanation(weighings),
@@ -154,37 +150,20 @@ function withFacts(
 const cautionBlocks = (texts: readonly string[]): readonly Block[] =>
   texts.length === 0 ? [] : [{ kind: 'notes', mark: '!', notes: texts.map(visible), tone: 'warn' }];
 
-const weighedColumns = [
-  { head: 'item', align: 'left' },
-  { head: 'planned', align: 'point' },
-  { head: 'weighed', align: 'point' },
-  { head: 'off by', align: 'point' },
-] as const;
-
-function weighedRow({ addition, grams, written }: Weighing): readonly string[] {
-  const { item, plannedGrams, divisionGrams } = addition;
-  const off = plannedGrams > 0 ? `${percentOff(grams / plannedGrams)} %` : '-';
-  return [visible(item.name), `${asShown(plannedGrams, divisionGrams)} g`, written, off];
-}
-
-/** In per cent; what is only rounding noise of the arithmetic is nothing. */
-function percentOff(ratio: number): string {
-  const percent = (ratio - 1) * 100;
-  return numberText(Math.abs(percent) < 1e-9 ? 0 : percent, 2);
-}
-
 /** A weighing that is a power of ten off the plan. */
 export const slips = (weighings: readonly Weighing[]): readonly string[] =>
   weighings.flatMap(({ addition, grams }) =>
     slipsOfWeighing(addition.plannedGrams, grams).map(({ text }) => `${addition.item.name}: ${text}`),
   );
 
-const weighingJson = ({ addition, grams }: Weighing): object => ({
-  stage: addition.stage.name,
-  item: addition.item.name,
-  planned: { value: addition.plannedGrams, unit: 'g' },
-  weighed: { value: grams, unit: 'g' },
-});
+/** For the JSON of an answer: what is asked about, and what is off by more than the bench accepts. */
+export function weighedCautions(at: AtBalance, weighings: readonly Weighing[]) {
+  const off = offText(at, weighings);
+  return [
+    ...slips(weighings).map((text) => ({ code: 'slip-weighed', text, source: 'common practice, no source' })),
+    ...(off === undefined ? [] : [{ code: 'off-plan', text: off, source: 'weighing in bench.yaml' }]),
+  ];
+}
 
 /** Without figures and without a terminal: what to weigh, in the order of addition. */
 function planOutcome(at: AtBalance): Outcome {

@@ -102,7 +102,60 @@ describe('weigh: what is off', () => {
   });
 });
 
+const plainly = (text: string): string => text.replace(/\s+/g, ' ');
+
+describe('weigh: what is off by more than the bench accepts', () => {
+  // 2.20 of 2.00 g and 6.07 of 6.00 g are off by 10 % and 1.2 %; bench.yaml of the example says `weighing: 1 %`.
+  it('is marked, and one line says how the others follow', async () => {
+    const folder = await ledgerWith();
+    const { code, out } = await neckring(['weigh', '18', '2.20', '6.07', '6.03'], { folder });
+    expect(code).toBe(0);
+    expect(out).toMatch(/2\.00 g +2\.20 g +10 +% !\n/);
+    expect(out).toMatch(/6\.07 g +1\.2 +% !\n/);
+    expect(out).toMatch(/6\.03 g +0\.50 +%\n/);
+    expect(plainly(out)).toContain(
+      'off by more than 1 %: orange oil lot 2231, polysorbate 80; neckring overpoured 18 "orange oil lot 2231" 2.20 says what the others must become',
+    );
+    expect((await neckring(['overpoured', '18', 'orange oil lot 2231', '2.20'], { folder })).out).toContain(
+      '1.1 times',
+    );
+  });
+
+  it('is told of each item as JSON', async () => {
+    const folder = await ledgerWith();
+    const { code, out } = await neckring(['weigh', '18', '2.20', '6.01', '--json'], { folder });
+    const answer = record(JSON.parse(out));
+    expect(code).toBe(0);
+    expect(rows(record(answer['found'])['weighed']).map((one) => one['isOff'])).toEqual([true, false]);
+    expect(rows(answer['cautions']).map((one) => one['code'])).toEqual(['off-plan']);
+  });
+
+  it('tells what is missing, and follows the bench', async () => {
+    const folder = await ledgerWith();
+    const { out } = await neckring(['weigh', '18', '1.80'], { folder });
+    expect(plainly(out)).toContain('weigh in what is missing and type the sum with --again');
+    const bench = await readIn(folder, 'bench.yaml');
+    await writeIn(folder, 'bench.yaml', bench.replace('weighing: 1 %', 'weighing: 12 %'));
+    expect((await neckring(['weigh', '18', '1.80'], { folder })).out).not.toContain('off by more');
+  });
+
+  it('does not mark what the balance cannot show nearer', async () => {
+    const folder = await ledgerWith(plan.replace('oil lot 2231: 2 g', 'oil lot 2231: 0.304 g'));
+    expect((await neckring(['weigh', '18', '0.30'], { folder })).out).not.toContain('!');
+  });
+});
+
 describe('weigh on a terminal', () => {
+  it('marks what is off at once, and ends with the table of the one-line form', async () => {
+    const folder = await ledgerWith();
+    const { code, out } = await neckring(['weigh', '18'], { folder, answers: ['2.20', '6.01', '', '', ''] });
+    expect(code).toBe(0);
+    expect(out).toContain('  ! off by 10 %, more than 1 %\n');
+    expect(out).toMatch(/item +planned +weighed +off by\n/);
+    expect(out).toMatch(/2\.00 g +2\.20 g +10 +% !\n/);
+    expect(plainly(out)).toContain('off by more than 1 %: orange oil lot 2231; neckring overpoured 18');
+  });
+
   it('takes figures, Enter for as planned, and keeps what was typed when it is left', async () => {
     const folder = await ledgerWith();
     // The person leaves with Ctrl-C where the second lot is asked.
