@@ -75,7 +75,7 @@ const capital = (text: string): string =>
 function knownPairs(known: Known): readonly (readonly [string, string])[] {
   const { implied, largestClear, micelle, emulsifierPerOil, ageDays } = known;
   const haze = known.isConcentrate
-    ? 'nothing yet: a concentrate, judge it at drinking strength'
+    ? 'none can be told in a concentrate; its look counts'
     : implied &&
       `droplets ${spanWords(implied)}${orLarge(implied)}${implied.largeFrom === undefined ? ',' : ''} from ${implied.from}`;
   const pairs: (readonly [string, string | undefined])[] = [
@@ -93,7 +93,7 @@ function knownPairs(known: Known): readonly (readonly [string, string])[] {
       'ratio would make',
       micelle === undefined ? undefined : `about ${numberText(micelle, 2)} nm, 1.5 times either way`,
     ],
-    [known.implied?.isReading ? 'reading means' : 'look means', haze],
+    [known.isConcentrate ? 'droplet size' : known.implied?.isReading ? 'reading means' : 'look means', haze],
     [
       'measured',
       known.measuredDroplet === undefined

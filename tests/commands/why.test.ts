@@ -135,7 +135,7 @@ observations:
       null,
     ]);
     const { out } = await neckring(['why', '14'], { folder: await exampleLedger() });
-    expect(out).toContain('judge it at drinking strength');
+    expect(out).toContain('none can be told in a concentrate; its look counts');
   });
 
   it('a sediment in the cold is first of all wax of the citrus oil', async () => {
