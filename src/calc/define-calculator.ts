@@ -124,7 +124,8 @@ function readInputs<F extends Fields>(fields: F, inputs: TypedInputs, taken: Par
 
 function fieldProblem(key: string, field: FieldData, fault: Fault): Problem {
   const name = field.positional ? field.placeholder : `--${optionName(key)}`;
-  const message = fault.code === 'missing' ? `${name} is needed` : `${name}: ${fault.message}`;
+  const before = field.positional ? '' : `${name}: `;
+  const message = fault.code === 'missing' ? `${name} is needed` : `${before}${fault.message}`;
   return {
     code: fault.code,
     severity: 'error',

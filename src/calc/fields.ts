@@ -11,6 +11,7 @@ import { trimmedNumber } from './number-text.ts';
 import { parseQuantity } from './parse-quantity.ts';
 import type { Dimension, Quantity } from './quantity.ts';
 import { parseRatio, parseThrow, type Ratio, type Throw } from './ratio.ts';
+import { amountMended } from './usual-unit.ts';
 
 export interface FieldContext {
   readonly book: Book;
@@ -112,7 +113,9 @@ export function quantityField(words: QuantityWords): Field<Quantity | undefined>
         bareUnit && isBareNumber(text.trim()) ? `${text} ${bareUnit}` : text,
         accepts,
       );
-      if (read.ok || usualUnit === undefined || read.fault.code !== 'no-unit') return read;
+      if (read.ok || read.fault.code !== 'no-unit') return read;
+      if (usualUnit === undefined)
+        return { ok: false, fault: amountMended(read.fault, text, words.help, accepts) };
       return { ok: false, fault: { ...read.fault, hint: `write ${text.trim()} ${usualUnit}` } };
     },
     leaf,

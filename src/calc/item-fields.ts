@@ -8,6 +8,7 @@ import { parseItemText } from './item-text.ts';
 import { refusedDose, unknownName } from './known-name.ts';
 import { wrongKind } from './parse-quantity.ts';
 import type { Dimension, Quantity } from './quantity.ts';
+import { itemMended } from './usual-unit.ts';
 
 /** An item on the command line: its name, how much of it, and the value typed after `@`. */
 export interface NamedItem {
@@ -24,7 +25,7 @@ export function itemsField(
   return {
     ...several<NamedItem>(
       { placeholder: 'ITEM', ...words, isAmount: true },
-      (text, context) => readItem(text, words.accepts, context.book),
+      (text, context) => readItem(text, words, context.book),
       (items) => items.map(showItem),
       (item) => `${item.name} ${steady(item.quantity.inner)} ${item.quantity.dimension} @${item.value ?? ''}`,
     ),
@@ -52,9 +53,14 @@ export function namesField(words: FieldWords): Field<readonly BookEntry[]> {
   return { ...field, takes: ['ingredient'] };
 }
 
-function readItem(text: string, accepts: readonly Dimension[], book: Book): Parsed<NamedItem> {
+interface ItemWords {
+  readonly help: string;
+  readonly accepts: readonly Dimension[];
+}
+
+function readItem(text: string, { help, accepts }: ItemWords, book: Book): Parsed<NamedItem> {
   const item = parseItemText(text, (name) => book.find(name) !== undefined);
-  if (!item.ok) return item;
+  if (!item.ok) return { ok: false, fault: itemMended(item.fault, text, help, accepts) };
   const { name, quantity, value } = item.value;
   if (!quantity)
     return refused('no-amount', `"${text}" says no amount`, `type the amount first: "2 g ${name}"`);

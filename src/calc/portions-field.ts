@@ -2,13 +2,14 @@
 
 import { type Parsed, parsed, refused } from '../problem.ts';
 import type { BookEntry } from './book.ts';
-import { type Field, several } from './fields.ts';
+import { type Field, type FieldContext, several } from './fields.ts';
 import { parseItemText } from './item-text.ts';
 import { unknownName } from './known-name.ts';
 import { wrongKind } from './parse-quantity.ts';
 import type { Dimension, Quantity } from './quantity.ts';
 import type { Concentration, Portion } from './solution/dissolve.ts';
 import { acidSubstanceName, neutralName } from './solution/substance.ts';
+import { itemMended } from './usual-unit.ts';
 
 export interface PortionItem {
   readonly name: string;
@@ -25,15 +26,18 @@ interface Words {
 }
 
 export function portionsField({ help, accepts = kinds }: Words): Field<readonly PortionItem[]> {
-  return several<PortionItem>(
+  const readOne = (text: string, { book }: FieldContext): Parsed<PortionItem> => {
+    const read = readPortion(
+      text,
+      accepts,
+      (name) => book.find(name),
+      (name) => unknownName(name, book),
+    );
+    return read.ok ? read : { ok: false, fault: itemMended(read.fault, text, help, accepts) };
+  };
+  const field = several<PortionItem>(
     { help, placeholder: 'ITEMS', positional: true, isAmount: false },
-    (text, { book }) =>
-      readPortion(
-        text,
-        accepts,
-        (name) => book.find(name),
-        (name) => unknownName(name, book),
-      ),
+    readOne,
     (items) =>
       items.map(({ name, quantity }) => ({
         item: name,
@@ -42,6 +46,28 @@ export function portionsField({ help, accepts = kinds }: Words): Field<readonly 
     ({ name, quantity }) =>
       `${name} ${quantity ? `${quantity.inner.toPrecision(10)} ${quantity.dimension}` : ''}`,
   );
+  return {
+    ...field,
+    read: (texts, context) => {
+      const read = field.read(texts, context);
+      return read.ok ? read : (unquoted(texts, (text) => readOne(text, context).ok) ?? read);
+    },
+  };
+}
+
+/** Items whose words came apart for want of quotes; undefined where each was typed as one. */
+function unquoted(texts: readonly string[], isItem: (text: string) => boolean): Parsed<never> | undefined {
+  const first = texts.find((text) => !isItem(text));
+  if (texts.length < 2 || first === undefined || /\s/u.test(first.trim())) return undefined;
+  const all = texts.join(' ');
+  const runs: string[] = [];
+  for (const text of texts) {
+    const isNew = runs.length === 0 || /^[\d.]/u.test(text) || /\s/u.test(text);
+    runs.push(isNew ? text : `${runs.pop()} ${text}`);
+  }
+  const items = isItem(all) ? [all] : runs;
+  const hint = `put quotes around an item: ${items.map((item) => `"${item}"`).join(' ')}`;
+  return refused('unquoted', `"${first}" alone is no item`, hint);
 }
 
 /** One such item behind an option. */
