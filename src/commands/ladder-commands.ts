@@ -65,6 +65,11 @@ export const ladderCommands: readonly CommandSpec[] = [
       },
       { name: 'question', placeholder: 'TEXT', help: 'the question that the series asks' },
       { name: 'judge', placeholder: 'SAMPLE', help: 'the sample that decides; the first if left out' },
+      {
+        name: 'made',
+        placeholder: 'TIME',
+        help: '2026-03-02, 09:10, "yesterday 18:00" or a full time; now if left out',
+      },
       writeOption,
       explainOption,
       jsonOption,

@@ -70,7 +70,7 @@ const written = (files: LadderFiles, page: Page): Finished => ({
 });
 
 /** What to type while they are made and watched. */
-function nextSteps({ series }: LadderToWrite, { numbered }: LadderFiles): Page {
+function nextSteps({ series, made }: LadderToWrite, { numbered }: LadderFiles): Page {
   const numbers = numbered.map(({ number }) => number).sort((left, right) => left - right);
   const [first, last] = [numbers[0] ?? 0, numbers.at(-1) ?? 0];
   const isRun = last - first === numbers.length - 1;
@@ -78,7 +78,7 @@ function nextSteps({ series }: LadderToWrite, { numbered }: LadderFiles): Page {
   return [
     {
       kind: 'text',
-      text: 'The files say that they are made now; put "made" right in the file of a beaker that is made later.',
+      text: `The files say that they are made ${made ?? 'now'}; put "made" right in the file of a beaker that is made ${made === undefined ? 'later' : 'at another time'}.`,
     },
     {
       kind: 'lines',

@@ -34,6 +34,8 @@ export interface LadderToWrite {
   readonly series: SeriesToWrite;
   /** In the order of making. */
   readonly beakers: readonly PlannedBeaker[];
+  /** When they were made, as it is written; now where it is left out. */
+  readonly made?: string;
 }
 
 export interface NumberedBeaker {
@@ -125,7 +127,7 @@ const whyOf = {
 } as const;
 
 function trialText(
-  { start, series }: LadderToWrite,
+  { start, series, made }: LadderToWrite,
   { beaker, number }: { readonly beaker: PlannedBeaker; readonly number: number },
   io: Io,
 ): string {
@@ -134,7 +136,7 @@ function trialText(
   const why = whyOf[beaker.role];
   const facts: readonly Fact[] = [
     ['title', titleOf(series, beaker)],
-    ['made', writtenTime(io.now(), here.settings.zone)],
+    ['made', made ?? writtenTime(io.now(), here.settings.zone)],
     ...(card.kind === 'trial' ? [['from', String(card.number)] as const] : []),
     ...(why === undefined ? [] : [['why', why] as const]),
     ['series', series.name],

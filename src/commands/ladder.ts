@@ -18,8 +18,9 @@ import { seriesToWrite } from './ladder-series.ts';
 import { earlierCautions, rungCautions, weighingCautions } from './ladder-words.ts';
 import type { LadderToWrite } from './ladder-write.ts';
 import { bookOf } from './ledger-book.ts';
+import { madeTyped } from './look-time.ts';
 import { designWords, openDesign } from './open-formula.ts';
-import { openHere } from './open-ledger.ts';
+import { type Here, openHere } from './open-ledger.ts';
 
 const kinds = ['rungs', 'range', 'control'] as const;
 const hasArithmetic = (call: Call): boolean =>
@@ -45,7 +46,7 @@ export async function runLadder(call: Call, io: Io): Promise<Outcome> {
     { start, variation, varied, values: rungs.values, control, blank: call.flags.has('blank') },
     io,
   );
-  const ladder: LadderToWrite = { start, series, beakers };
+  const ladder: LadderToWrite = { start, series, beakers, ...madeOf(call, here, io) };
   const cautions = [
     ...rungCautions(beakers, varied, making === 'homogenised'),
     ...earlierCautions(beakers, variation),
@@ -80,6 +81,9 @@ export async function runLadder(call: Call, io: Io): Promise<Outcome> {
       (await import('./explain-ladder.ts')).ladderExplanation({ varied, variation, beakers, why: rungs.why }),
   };
 }
+
+const madeOf = (call: Call, here: Here, io: Io): Pick<LadderToWrite, 'made'> =>
+  optionValue(call, 'made') === undefined ? {} : { made: madeTyped(call, here, io) };
 
 /** What `--same` keeps; refused where it is neither in the trial nor a word for a side. */
 function keptIn(call: Call, varied: Varied, start: LadderStart): Kept {

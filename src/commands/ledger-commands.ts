@@ -36,6 +36,11 @@ export const ledgerCommands: readonly CommandSpec[] = [
       { name: 'title', placeholder: 'TEXT', help: 'what it is' },
       { name: 'from', placeholder: 'TRIAL', help: 'the trial to copy stages and process from' },
       { name: 'series', placeholder: 'SERIES', help: 'the series it belongs to' },
+      {
+        name: 'made',
+        placeholder: 'TIME',
+        help: '2026-03-02, 09:10, "yesterday 18:00" or a full time; now if left out',
+      },
       { name: 'why', placeholder: 'TEXT', help: 'the question it asks' },
       {
         name: 'item',

@@ -9,13 +9,13 @@ import { newTrialText, trialFileName } from '../ledger/new-files.ts';
 import { hasFileIn, withSchemaLine } from '../ledger/schema-files.ts';
 import { numberInName } from '../ledger/single-trial.ts';
 import { isSameName } from '../ledger/stage-name.ts';
-import { writtenTime } from '../ledger/typed-time.ts';
 import { envelope } from '../output/answer-json.ts';
 import { fail, ProblemError } from '../problem.ts';
 import { withArithmetic } from './calculate.ts';
 import { type Call, type Outcome, optionValue } from './command.ts';
 import { landHere } from './land-text.ts';
 import { bookOf } from './ledger-book.ts';
+import { madeTyped } from './look-time.ts';
 import { type Here, type OpenedTrial, openHere, openTrialNamed } from './open-ledger.ts';
 import { mayAsk } from './questions.ts';
 import { readTypedItems, type TypedItem, typedStages } from './typed-plan.ts';
@@ -105,7 +105,7 @@ function factsOf(call: Call, io: Io, here: Here, source: OpenedTrial | undefined
   const why = optionValue(call, 'why');
   const facts: readonly Fact[] = [
     ...(title === undefined ? [] : [['title', title] as const]),
-    ['made', writtenTime(io.now(), here.settings.zone)],
+    ['made', madeTyped(call, here, io)],
     ...(source ? [['from', String(source.card.number)] as const] : []),
     ...(why === undefined ? [] : [['why', why] as const]),
     ...(series === undefined ? [] : [['series', series] as const]),

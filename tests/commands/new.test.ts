@@ -255,3 +255,52 @@ describe('new with an empty option', () => {
     expect(await readIn(folder, 'trials/0018-plain.yaml')).not.toMatch(/^(series|why):/m);
   });
 });
+
+describe('new and ladder: when it was made', () => {
+  // The clock of these tests stands at 2026-07-01 10:30 in Lisbon, an hour before Greenwich in summer (IANA tz database).
+  it.each([
+    ['2026-03-02', '2026-03-02'],
+    ['yesterday 18:00', '2026-06-30T18:00+01:00'],
+    ['2026-03-02 10:15', '2026-03-02T10:15+00:00'],
+    ['2026-03-02T10:15+02:00', '2026-03-02T08:15+00:00'],
+  ])('--made %j is written as %s', async (typed, said) => {
+    const folder = await ledgerOf({});
+    const { file, text } = await written(folder, ['--item', '2 g sweet orange oil', '--made', typed]);
+    expect(text).toContain(`\nmade: ${said}\n`);
+    expect((await neckring(['check', file], { folder, now })).code).toBe(0);
+  });
+
+  it.each([
+    ['2026-07-02', '--made: 2026-07-02 has not come yet; type the time at which it was made'],
+    ['23:00', '--made: 2026-07-01T23:00+01:00 has not come yet; type the time at which it was made'],
+    ['2026-02-30', '--made: '],
+    ['last week', '--made: '],
+  ])('--made %j is refused, and nothing is written', async (typed, message) => {
+    const folder = await ledgerOf({ 'trials/0001-plain.yaml': ladderPlan });
+    for (const words of [['new'], ['ladder', '1', '--rungs', '1:4, 1:3', '--write']]) {
+      const { code, err } = await neckring([...words, '--made', typed], { folder, now });
+      expect([code, err.replace(/\s+/g, ' ')]).toEqual([2, expect.stringContaining(message)]);
+    }
+    expect(await readdir(join(folder, 'trials'))).toEqual(['0001-plain.yaml']);
+  });
+
+  it('holds for every beaker of a ladder, and is told', async () => {
+    const folder = await ledgerOf({ 'trials/0001-plain.yaml': ladderPlan });
+    const words = ['ladder', '1', '--rungs', '1:4, 1:3', '--made', 'yesterday 18:00', '--write'];
+    const { code, out } = await neckring(words, { folder, now });
+    expect(code, out).toBe(0);
+    expect(out).toContain('The files say that they are made 2026-06-30T18:00+01:00');
+    for (const name of (await readdir(join(folder, 'trials'))).filter((one) => !one.startsWith('0001')))
+      expect(await readIn(folder, `trials/${name}`)).toContain('\nmade: 2026-06-30T18:00+01:00\n');
+    expect((await readdir(join(folder, 'trials'))).length).toBe(3);
+  });
+});
+
+const ladderPlan = `trial: 1
+title: sweet orange
+stages:
+  emulsion:
+    - sweet orange oil: 2 g
+    - polysorbate 80: 6 g
+    - water: to 50 g
+`;

@@ -117,7 +117,7 @@ describe('weigh: what is off by more than the bench accepts', () => {
       'off by more than 1 %: orange oil lot 2231, polysorbate 80; neckring overpoured 18 "orange oil lot 2231" 2.20 says what the others must become',
     );
     expect((await neckring(['overpoured', '18', 'orange oil lot 2231', '2.20'], { folder })).out).toContain(
-      '1.1 times',
+      '1.100 times',
     );
   });
 
