@@ -29,7 +29,7 @@ export async function runDiffDriver(call: Call, io: Io): Promise<Outcome> {
     return fail(
       'seven-words',
       'git names a path, and a file, an object and a mode of each version',
-      'git setup tells git how',
+      'neckring git setup tells git how to call it',
     );
   const there = await placeOf(path, io);
   const here = await openHere(there.io);

@@ -138,7 +138,7 @@ function typedStrength(strength: number, written: string, compound: Compound): C
   if (strength <= 0 || strength > 1)
     return fail(
       'out-of-range',
-      `--from: a stock of ${written} can't be`,
+      `--from: "${written}" is no strength of a stock`,
       'give a strength such as 100 ppm or 1 %',
     );
   return strength === 1 ? neat(compound) : { name: `${written} ${compound.name}`, strength };

@@ -38,6 +38,6 @@ function skipOf(typed: string | undefined, perSheet: number): number {
   return fail(
     'bad-count',
     `--skip: "${typed}" is not from 0 to ${perSheet - 1}`,
-    `a sheet has ${perSheet} labels`,
+    `a sheet has ${perSheet} labels: give how many of them are used up`,
   );
 }

@@ -119,7 +119,7 @@ function beginning(count: number, { varied, making, call }: RungsAsked): RungsTy
   const from = optionValue(call, 'making') === undefined ? 'by its steps' : 'by --making';
   return {
     values: firstRungs({ low: lowRatio, high: highRatio, count }),
-    why: `${why}; this one is ${making} ${from}. The ${count} rungs part that span evenly (common practice, no source)`,
+    why: `${why}; this one is ${making} ${from}. The ${count} rungs divide that span evenly (common practice, no source)`,
   };
 }
 

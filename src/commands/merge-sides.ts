@@ -80,7 +80,7 @@ async function beforehand(io: Io, path: string, other: string): Promise<MergeSid
     return fail(
       'no-file',
       `${path} is not committed on ${ours ? `"${other}"` : 'this branch'}`,
-      'then there is nothing to merge in it',
+      'commit it there first, or name another file',
     );
   return { path, bytes: { base: before ?? new Uint8Array(), ours, theirs } };
 }

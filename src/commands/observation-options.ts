@@ -69,7 +69,12 @@ export const observedFacts: readonly ObservedFact[] = [
   { name: 'taste', placeholder: 'WORD=SCORE', help: 'such as soapy=2, from 0 to 5', many: true },
   { name: 'served', placeholder: 'HOW', help: 'how it was tasted', takes: [] },
   { name: 'against', placeholder: 'WHAT', help: 'what it was tasted against', takes: ['trial'] },
-  { name: 'blind', placeholder: 'yes|no', help: 'whether the taster knew', words: ['yes', 'no'] },
+  {
+    name: 'blind',
+    placeholder: 'yes|no',
+    help: 'yes where the taster did not know which was which',
+    words: ['yes', 'no'],
+  },
   { name: 'smell', placeholder: 'TEXT', help: 'in your own words' },
   { name: 'colour', placeholder: 'TEXT', help: 'in your own words' },
   { name: 'viewed', placeholder: 'HOW', help: 'against what, in which light', takes: [] },

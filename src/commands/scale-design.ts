@@ -87,7 +87,7 @@ const noFilling = (): never =>
   fail(
     'no-filling',
     'there is no drink here with water of its own and something else',
-    'a filling needs a stage named drink, made of a syrup and water',
+    'add a stage named drink, made of a syrup and water',
   );
 
 function noteOf(card: StageCard | undefined, at: number): ItemNote {

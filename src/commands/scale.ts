@@ -52,7 +52,7 @@ const withTarget = (request: ScaleRequest): ScaleRequest =>
     : fail(
         'missing',
         '--to is needed',
-        'say what there shall be: --to "20 L syrup", --to "500 x 330 mL", or --keg "19 L"',
+        'say how much there is to be: --to "20 L syrup", --to "500 x 330 mL", or --keg "19 L"',
       );
 
 function sheetFile(typed: string) {

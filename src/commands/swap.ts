@@ -101,7 +101,7 @@ function notThere(design: OpenedDesign, out: BookEntry, book: Book): never {
   return fail(
     'not-in-design',
     `${out.name} is not weighed into ${designWords(design)}`,
-    `what is: ${[...new Set(names)].join(', ')}; stages of other trials are changed in their own trial`,
+    `name one that is: ${[...new Set(names)].join(', ')}; stages of other trials are changed in their own trial`,
   );
 }
 

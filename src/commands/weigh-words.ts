@@ -45,7 +45,7 @@ function inOrder(
     return fail(
       'too-many',
       `${figures.length} figures for ${additions.length} items`,
-      `the items are ${additions.map((one) => one.item.name).join(', ')}`,
+      `give one for each of ${additions.map((one) => one.item.name).join(', ')}`,
     );
   }
   const weighed = isRunning ? differences(figures, additions) : figures;

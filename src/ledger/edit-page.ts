@@ -25,7 +25,7 @@ export function pageOf({ source, root, problems, isReadable }: LedgerDocument): 
   const { file, text } = source;
   if (!isReadable || problems.some((problem) => problem.severity === 'error')) return { ok: false, problems };
   if (root.kind === 'map') return { ok: true, page: { file, text, root, warnings: problems.length } };
-  const message = `${file} holds no facts to add to`;
+  const message = `${file} has no lines of "word: value" to add to`;
   return {
     ok: false,
     problems: [{ code: 'not-a-map', severity: 'error', message, hint: 'begin it with "trial: 1"' }],

@@ -38,7 +38,7 @@ ${remarks.length > 0 ? html`<ul>${list}</ul>` : nothing}
 function cautions({ cautions: all }: BatchSheet): Html {
   if (all.length === 0) return nothing;
   const list = all.map((one) => html`<li>${one}</li>`);
-  return html`<div class="cautions"><h2>Mind</h2><ul>${list}</ul></div>`;
+  return html`<div class="cautions"><h2>Take care</h2><ul>${list}</ul></div>`;
 }
 
 /** More boxes than this are ticked off in one. */

@@ -32,7 +32,7 @@ export function batchSheetMarkdown(sheet: BatchSheet): string {
       [...facts.map(([label, value]) => [text(label ?? ''), text(value ?? '')]), ['made on, by', blank]],
     ),
     ...bullets(sheet.remarks),
-    ...(sheet.cautions.length > 0 ? ['## Mind', '', ...bullets(sheet.cautions)] : []),
+    ...(sheet.cautions.length > 0 ? ['## Take care', '', ...bullets(sheet.cautions)] : []),
     ...sheet.stocks.flatMap(({ name, lines: steps }) => [
       `## First, a stock: ${text(name)}`,
       '',

@@ -50,7 +50,7 @@ export function recipeCardMarkdown(card: RecipeCard): string {
     ...remarks.flatMap((remark) => [text(remark.replace(/\s+/gu, ' ')), '']),
     text(batch),
     '',
-    ...(cautions.length > 0 ? ['## Mind', '', ...bullets(cautions)] : []),
+    ...(cautions.length > 0 ? ['## Take care', '', ...bullets(cautions)] : []),
     ...stages.flatMap(stageLines),
     ...lists.flatMap(({ heading, head, rows }) =>
       rows.length === 0 ? [] : [`## ${text(heading)}`, '', ...table(head, rows)],

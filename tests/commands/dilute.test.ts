@@ -354,7 +354,7 @@ describe('dropper', () => {
 
   it.each([
     [[], '--weighings is needed'],
-    [['--weighings', '0.612 g'], 'says not how many drops'],
+    [['--weighings', '0.612 g'], 'does not say how many drops'],
     [[...weighings, '--record', 'nothing'], '"nothing" is not in ingredients.yaml'],
   ])('refuses %j', async (words, message) => {
     const ran = await neckring(['dropper', ...words], { folder: await exampleLedger() });

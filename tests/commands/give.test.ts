@@ -164,7 +164,7 @@ describe('give: the card', () => {
     const text = await given(await exampleLedger(), 'orange cardamom');
     for (const line of [
       '# Orange cardamom',
-      '## Mind',
+      '## Take care',
       '| orange oil (own lot) | 3.6 % | 1.800 g | 3.6 % |',
       '| water | to 50 g | 36.00 g | 72 % |',
       '| acid | 4.3 to 4.7 g/L |',

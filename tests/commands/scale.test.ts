@@ -132,6 +132,40 @@ describe('scale', () => {
     expect(thick.out).toMatch(/of sucrose in the syrup, where about .* dissolves/);
   });
 
+  it('law: says what the drink gets that is not in the syrup: 12 drops a litre of 100 L', async () => {
+    const words = ['scale', 'orange cardamom', '--to', '20 L syrup'];
+    const left = record((await json(...words))['notInThis']);
+    const drink = await json('scale', 'orange cardamom', '--to', '100 L drink');
+    const there = rows(rows(drink['stages']).at(-1)?.['items']);
+    // 200 mL of syrup a litre: 20 L make 100 L.
+    expect(left).toMatchObject({ stage: 'syrup', drink: { unit: 'L' } });
+    expect(leafValue(left['drink'])).toBeCloseTo(100, 6);
+    const [stock, ...others] = rows(left['items']);
+    expect([stock?.['ingredient'], others]).toEqual(['cassis stock', []]);
+    const whole = there.find(({ ingredient }) => ingredient === 'cassis stock');
+    expect(leafValue(stock?.['mass'])).toBeCloseTo(leafValue(whole?.['exact']), 6);
+    const { out } = await run(...words, '--sheet', 'batch.html', '--sheet', 'batch.md');
+    const says = /Not in this syrup: cassis stock [\d.]+ g, for the 100 L of drink that this syrup makes/u;
+    for (const text of [out, await readIn(folder, 'batch.html'), await readIn(folder, 'batch.md')])
+      expect(text.replace(/\s+/gu, ' ')).toMatch(says);
+    expect('notInThis' in drink).toBe(false);
+  });
+
+  it('pinned: bottles are not filled with an emulsion that no drink is made of', async () => {
+    const { code, err } = await run('scale', '13', '--to', '40 x 330 mL');
+    expect([code, err]).toEqual([2, expect.stringContaining('bottles hold the drink')]);
+    expect(err).toMatch(/by mass: --to "13\.?\d* kg emulsion"/u);
+    expect((await run('scale', '13', '--to', '40 x 330 mL emulsion')).code).toBe(0);
+    expect((await run('scale', '13', '--to', '13 kg')).code).toBe(0);
+  });
+
+  it('pinned: how many times more, stage by stage, in words', async () => {
+    const { out } = await run('scale', '17', '--to', '500 x 330 mL');
+    expect(out.replace(/\s+/gu, ' ')).toContain(
+      'This is 160 times as much drink as was made before (syrup: 160 times',
+    );
+  });
+
   it('refuses what it can not make, each with its mend', async () => {
     const cases: readonly (readonly [readonly string[], string])[] = [
       [['--to', '20 L cordial'], 'its stages are emulsion, syrup, drink'],
@@ -210,7 +244,7 @@ describe('scale --sheet', () => {
       'initials',
       'Checks',
       '2.8 to 3.2',
-      'Mind',
+      'Take care',
       'Notes',
     ])
       expect(sheet).toContain(part);

@@ -77,8 +77,8 @@ export const lasts = defineCalculator({
     remainingLow: { label: 'left, low end', unit: '', as: 'percent' },
     remainingHigh: { label: 'left, high end', unit: '', as: 'percent' },
     rateRatio: { label: 'times as fast here as there', unit: '', digits: 3 },
-    rateRatioLow: { label: 'ratio, low end', unit: '', digits: 2 },
-    rateRatioHigh: { label: 'ratio, high end', unit: '', digits: 2 },
+    rateRatioLow: { label: 'times as fast, low end', unit: '', digits: 2 },
+    rateRatioHigh: { label: 'times as fast, high end', unit: '', digits: 2 },
     activation: { label: 'energy of activation', unit: 'kJ/mol', digits: 3 },
     legs: {
       label: 'storage',

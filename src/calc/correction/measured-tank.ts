@@ -112,7 +112,7 @@ const movedItems = ({ items, measured }: MeasuringInput): readonly Moved[] => [
 ];
 
 function faultOf({ items, stage }: MeasuringInput, moved: readonly Moved[]): Parsed<never> | undefined {
-  const hint = 'name the stage that the tank holds: --stage';
+  const hint = 'name the stage that the tank holds, such as --stage syrup';
   const absent = moved.find(({ at }) => at < 0);
   if (mostOf(items, 'water') < 0) return refused('no-water', `there is no water in ${stage}`, hint);
   if (!absent) return undefined;

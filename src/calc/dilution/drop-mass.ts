@@ -22,7 +22,8 @@ export interface DropWeighing {
 export function parseDropWeighing(text: string): Parsed<DropWeighing> {
   const [, mass = '', count = ''] =
     /^(.+?)\s*(?:\/|\b(?:of|for|by)\b)\s*(\S+?)(?:\s+drops?)?$/iu.exec(text.trim()) ?? [];
-  if (mass === '') return refused('no-count', `"${text}" says not how many drops`, 'write "0.612 g / 20"');
+  if (mass === '')
+    return refused('no-count', `"${text}" does not say how many drops`, 'write "0.612 g / 20"');
   const grams = parseQuantity(mass, ['mass']);
   if (!grams.ok) return grams;
   const drops = parseNumber(count);

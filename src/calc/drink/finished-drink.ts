@@ -49,7 +49,7 @@ export function finishedDrink(mixture: Mixture, conditions: DrinkConditions): Pa
     return refused(
       'no-drink',
       'there is no stage named drink',
-      'name the stage that ends in the glass drink, or add one that uses the emulsion and the syrup',
+      'give the stage that is drunk the name drink, or add one that uses the emulsion and the syrup',
     );
   }
   const stages = mixture.stages.map((stage) => stageFigures(stage, conditions));

@@ -94,7 +94,7 @@ function judged(input: {
     if (fault || usesFaulty) faulty.add(index);
   }
   if (faults.length > 0 || solved.converged) return faults;
-  const message = 'the amounts hang on each other in a way that does not settle';
+  const message = 'the amounts depend on each other, and no figures fit them all';
   const hint = 'give one of the amounts that count in the drink, or a volume, as a mass';
   return [atItem({ code: 'not-converged', message, hint }, stages.at(-1)?.name ?? '')];
 }

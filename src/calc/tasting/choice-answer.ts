@@ -24,11 +24,11 @@ export const choiceReadings: Readings = {
   distinguisherFraction: { ...percent, label: 'share that can tell' },
   distinguisherLow: { ...percent, label: 'can tell, at least' },
   distinguisherHigh: { ...percent, label: 'can tell, at most' },
-  sureness: { ...percent, label: 'each side sure to' },
-  difference: { ...percent, label: 'difference to find: told by' },
-  power: { ...percent, label: 'chance to find it in as many' },
+  sureness: { ...percent, label: 'each end is sure to' },
+  difference: { ...percent, label: 'difference looked for, told by' },
+  power: { ...percent, label: 'chance to find it in so many' },
   wantedPower: { ...percent, label: 'wanted chance to find it' },
-  tastingsNeeded: { label: 'tastings for that', unit: '', as: 'count' },
+  tastingsNeeded: { label: 'tastings needed for that', unit: '', as: 'count' },
 };
 
 /** What a kind of tasting says of its own. */
