@@ -78,6 +78,9 @@ function nearestHint(word: string, names: readonly string[], otherwise: string):
 /** Words that belong to nothing: most often an amount with its name that lacks quotes. */
 function leftOver(words: readonly string[], spec: CommandSpec | undefined): Problem {
   const run = firstUnquotedRun(words, spec);
+  const [, bottles] = /^(\d+) (?:bottles?|cans?|kegs?|glass(?:es)?)$/iu.exec(run?.whole ?? '') ?? [];
+  if (run?.option === 'to' && bottles !== undefined)
+    return usage(`"${run.whole}" does not say of what size`, `write --to "${bottles} x 330 mL"`);
   if (run)
     return usage(`"${run.left}" is left over`, `put quotes around the whole: --${run.option} "${run.whole}"`);
   const extra = words.filter((word) => !word.startsWith('-')).join(' ');

@@ -1,12 +1,13 @@
 /** What goes into a new trial, typed on the command line: items as `2 g sweet orange oil`, steps as sentences. */
 
 import type { Book } from '../calc/book.ts';
+import { parseItemText } from '../calc/item-text.ts';
 import { unknownName } from '../calc/known-name.ts';
 import { parseAmount } from '../calc/parse-amount.ts';
 import { entryLines } from '../ledger/fact-text.ts';
 import { otherStageOf } from '../ledger/stage-name.ts';
 import { keyText, plainOrQuoted } from '../ledger/yaml-text.ts';
-import { type Problem, ProblemError } from '../problem.ts';
+import { type Fault, type Problem, ProblemError } from '../problem.ts';
 
 export interface TypedItem {
   readonly name: string;
@@ -36,10 +37,26 @@ function readItem(text: string, book: Book): TypedItem | Problem {
     const { message, hint } = refused.ok ? { message: name, hint: '' } : refused.fault;
     return { code: 'unknown-ingredient', severity: 'error', message: `--item: ${message}`, hint };
   }
+  const { code, message, hint } = itemFault(text.trim(), book);
+  return { code, severity: 'error', message: `--item: ${message}`, hint };
+}
+
+/** What is wrong with an item of which no beginning is an amount with a name after it. */
+function itemFault(text: string, book: Book): Fault {
+  const amount = parseAmount(text);
+  if (amount.ok) {
+    const name = amount.value.makeUp ? 'water' : 'sweet orange oil';
+    return {
+      code: 'no-name',
+      message: `"${text}" names no ingredient`,
+      hint: `type it after the amount: "${text} ${name}"`,
+    };
+  }
+  const read = parseItemText(text.replace(/^to\s+/iu, ''), (name) => book.find(name) !== undefined);
+  if (!read.ok && /^(?:to\s+)?[-+.\d]/iu.test(text)) return read.fault;
   return {
     code: 'no-amount',
-    severity: 'error',
-    message: `--item: "${text}" does not begin with an amount`,
+    message: `"${text}" does not begin with an amount`,
     hint: 'type the amount first: "2 g sweet orange oil", "to 50 g water"',
   };
 }

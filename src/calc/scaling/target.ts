@@ -18,6 +18,9 @@ export interface BatchTarget {
 
 const counted = /^(\d+(?:\.\d+)?)\s*(?:x|\u00d7|\*)\s*(?=\d|\.)/iu;
 
+/** A number of vessels without a volume: `40 bottles`. */
+const sizeless = /^(\d+)\s*(?:x\s*)?(?:bottles?|cans?|kegs?|glass(?:es)?)$/iu;
+
 /**
  * The target of a batch.
  *
@@ -28,6 +31,9 @@ const counted = /^(\d+(?:\.\d+)?)\s*(?:x|\u00d7|\*)\s*(?=\d|\.)/iu;
  */
 export function parseTarget(text: string): Parsed<BatchTarget> {
   const written = text.trim().replace(/\s+/gu, ' ');
+  const [, bottles] = sizeless.exec(written) ?? [];
+  if (bottles !== undefined)
+    return refused('no-size', `"${written}" does not say of what size`, `write --to "${bottles} x 330 mL"`);
   const head = counted.exec(written);
   const rest = written.slice(head?.[0].length ?? 0);
   const { amount, name } = splitName(rest);
