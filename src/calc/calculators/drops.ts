@@ -145,7 +145,14 @@ function massOfDrink(amount: Quantity, density: Quantity | undefined, working: W
     return fail('not-positive', `"${amount.written}" is no drink`, 'give --in above zero, such as 6 L');
   if (amount.dimension === 'mass') return amount.inner;
   const gramsPerMillilitre = density?.inner ?? 1;
-  if (!density) working.cite('density of the drink', 'taken as 1 g/mL, none was given');
+  if (!density) {
+    working.cite('density of the drink', 'taken as 1 g/mL, none was given');
+    working.caution(
+      'density-taken',
+      `${amount.written} is taken as ${massWritten(amount.inner)}: give the mass, or --density.`,
+      'none was given',
+    );
+  }
   const mass = amount.inner * gramsPerMillilitre;
   working.line(
     'mass of drink = volume x density',
@@ -153,6 +160,9 @@ function massOfDrink(amount: Quantity, density: Quantity | undefined, working: W
   );
   return mass;
 }
+
+const massWritten = (grams: number): string =>
+  grams < 1000 ? `${trimmedNumber(grams, 6)} g` : `${trimmedNumber(grams / 1000, 6)} kg`;
 
 interface Situation {
   readonly drinkGrams: number;

@@ -145,6 +145,7 @@ function emulsifierMass(
   if (ratio && emulsifierShare)
     return fail('given-twice', 'both --ratio and --emulsifier-share are given', 'give one of them');
   if (ratio) {
+    askWhetherMeant(ratio, working);
     const mass = (oilGrams * ratio.right) / ratio.left;
     working.line(
       'emulsifier = oil x parts of emulsifier / parts of oil',
@@ -170,6 +171,17 @@ function emulsifierMass(
     `${emulsifierShare.written} x ${trimmedNumber(batchGrams)} g = ${trimmedNumber(mass)} g`,
   );
   return mass;
+}
+
+/** A dissolving emulsifier is used above the oil; gums and starches may stand below it. */
+function askWhetherMeant({ left, right }: Ratio, working: Working): void {
+  if (left <= right) return;
+  const [oil, held] = [trimmedNumber(left), trimmedNumber(right)];
+  working.caution(
+    'ratio-swapped',
+    `A ratio is oil to emulsifier: ${oil}:${held} is more oil than emulsifier. Is that meant? A gum may carry it; one that dissolves the oil to a clear drink needs more emulsifier than oil, as --ratio ${held}:${oil}.`,
+    'common practice, no source',
+  );
 }
 
 function blendOf(

@@ -45,7 +45,7 @@ export const hlb = defineCalculator({
     oilMass: { label: 'oil', unit: 'g' },
     emulsifierMass: { label: 'emulsifier', unit: 'g' },
     split: {
-      label: 'split that meets it',
+      label: 'blend that reaches the required HLB',
       columns: {
         emulsifier: { label: 'emulsifier' },
         fraction: { label: 'share', unit: '', as: 'percent' },
@@ -106,7 +106,7 @@ export const hlb = defineCalculator({
       share: one.item.quantity.inner / emulsifierMass,
     }));
     const shares = splitToHlb(parts, required);
-    sayFitness(blended, required, working);
+    sayFitness(blended, given.oil.length > 0 ? required : undefined, working);
     return {
       found: {
         requiredHlb: required,
@@ -121,18 +121,32 @@ export const hlb = defineCalculator({
         })),
         reachable: shares !== undefined,
       },
-      ...outOfReach(parts, required, shares !== undefined),
+      ...sayReach(parts, { required, blended, isReached: shares !== undefined }),
     };
   },
 });
 
+interface Reach {
+  readonly required: number;
+  readonly blended: number;
+  readonly isReached: boolean;
+}
+
 /** One emulsifier alone has nothing to split: its mismatch is an answer, not a failure. */
-function outOfReach(
+function sayReach(
   parts: readonly SplitPart[],
-  required: number,
-  isReached: boolean,
+  { required, blended, isReached }: Reach,
 ): { readonly lead?: string; readonly attention?: boolean } {
-  if (isReached || parts.length === 1) return {};
+  if (parts.length === 1) return {};
+  if (isReached) {
+    const isThere = Math.abs(blended - required) < 0.05;
+    const typed = `The blend given has HLB ${numberText(blended, 3)}.`;
+    return isThere
+      ? {}
+      : {
+          lead: `${typed} The table is not that blend, but the one of the same emulsifiers that would reach ${numberText(required, 3)}.`,
+        };
+  }
   const values = parts.map((part) => part.hlb);
   const [lowest, highest] = [Math.min(...values), Math.max(...values)].map((value) => trimmedNumber(value));
   return {
@@ -214,7 +228,7 @@ function weightedSum(valued: readonly { readonly item: NamedItem; readonly hlb: 
   return `(${valued.map((one) => `${trimmedNumber(one.item.quantity.inner)} x ${trimmedNumber(one.hlb)}`).join(' + ')})`;
 }
 
-function sayFitness(blended: number, required: number, working: Working): void {
+function sayFitness(blended: number, askedByOil: number | undefined, working: Working): void {
   const uses = hlbRanges
     .filter((range) => blended >= range.low && blended <= range.high)
     .map((range) => range.use);
@@ -224,9 +238,11 @@ function sayFitness(blended: number, required: number, working: Working): void {
     uses.length > 0
       ? `is published as fit for ${uses.join(', ')}`
       : 'lies outside the published ranges of use';
+  const asked =
+    askedByOil === undefined ? 'its oil asks for' : `the ${numberText(askedByOil, 3)} that the oil asks for`;
   working.caution(
     'hlb-is-not-proof',
-    `A blend of HLB ${numberText(blended, 3)} ${fit}. A clear solubilised drink usually wants more than the ${numberText(required, 3)} that the oil asks for in an ordinary emulsion, and HLB alone never proves a clear drink: only the beaker does.`,
+    `A blend of HLB ${numberText(blended, 3)} ${fit}. A clear solubilised drink usually wants more than ${asked} in an ordinary emulsion, and HLB alone never proves a clear drink: only the beaker does.`,
     source,
   );
 }
