@@ -11,6 +11,7 @@ import { type AimReport, aimReports } from '../ledger/check-aims.ts';
 import { keptAdvice } from '../ledger/check-kept.ts';
 import { drinkConditions } from '../ledger/drink-conditions.ts';
 import { makeSources } from '../ledger/resolve.ts';
+import { openTrialsUsedBy } from '../ledger/single-trial.ts';
 import { isSameName } from '../ledger/stage-name.ts';
 import { cautionBlocks } from '../output/answer-page.ts';
 import type { Page } from '../output/view.ts';
@@ -22,6 +23,7 @@ import type { OpenedBatch } from './open-batch.ts';
 import type { OpenedDesign } from './open-formula.ts';
 import type { Here } from './open-ledger.ts';
 import { comparedTank, mixtureOfMade, readingsOfStage } from './tank.ts';
+import { usedCautions } from './used-cautions.ts';
 
 export interface BatchReport {
   readonly card: BatchCard;
@@ -65,7 +67,9 @@ export async function batchReportOf(
   const stage = mixture.stages.find(({ name }) => first !== undefined && isSameName(name, first.of));
   const measured =
     stage && comparedTank({ stage, mixture, readings: readingsOfStage(card, stage.name), conditions });
-  const sources = makeSources({ book, bench: here.bench, trialOf: () => undefined });
+  const trials = await openTrialsUsedBy(here, card);
+  const sources = makeSources({ book, bench: here.bench, trialOf: (number) => trials.get(number)?.card });
+  const used = await usedCautions(here, card, sources);
   const aims = formula && drink ? aimReports(formula, drink, sources) : [];
   return {
     card,
@@ -76,7 +80,7 @@ export async function batchReportOf(
     measured,
     tank: stage?.name,
     isMissed: aims.some(({ judged }) => judged.state === 'missed'),
-    cautions: keptAdvice(card, sources).map(adviceCaution),
+    cautions: [...used.map(({ caution }) => caution), ...keptAdvice(card, sources).map(adviceCaution)],
     warnings,
   };
 }

@@ -31,6 +31,7 @@ import { benchOffsets } from './drink-offset.ts';
 import { bookOf } from './ledger-book.ts';
 import { designWords, resolveDesign } from './open-formula.ts';
 import type { Here } from './open-ledger.ts';
+import { usedCautions } from './used-cautions.ts';
 import { sourceWords } from './worded-sources.ts';
 
 export interface DrinkReport {
@@ -66,7 +67,9 @@ export async function drinkReport(call: Call, io: Io, here: Here): Promise<Drink
   const offsets = call.flags.has('with-offset') ? await benchOffsets(here) : [];
   const moved = (drink: FinishedDrink): FinishedDrink => withOffsets(drink, offsets);
   const additives = additivesOf(reckoned.stage, here.bench.limits);
+  const used = await usedCautions(here, card, sources);
   const cautions = [
+    ...used.map(({ caution }) => caution),
     ...figureCautions(additives.beside),
     ...additiveCautions(mixture),
     ...drinkCautions(reckoned, waterTraces(here.bench)),

@@ -17,6 +17,7 @@ import { waterTraces } from '../ledger/drink-conditions.ts';
 import { isSameName } from '../ledger/stage-name.ts';
 import type { Here } from './open-ledger.ts';
 import type { BatchDesign } from './scale-design.ts';
+import { usedCautions } from './used-cautions.ts';
 import { sourceWords } from './worded-sources.ts';
 
 export async function batchCautions(
@@ -41,7 +42,11 @@ export async function batchCautions(
     const found = stage && made.cardOf(stage);
     return found !== undefined && isWarmed({ stages: [found] }, found.name);
   };
+  const used = await usedCautions(here, card, sources);
+  const isMade = ({ stage, trial }: (typeof used)[number]['used']): boolean =>
+    plan.exact.some((one) => isSameName(one.stage.name, `${stage.name} of ${trial.number}`));
   const cautions = [
+    ...used.filter((one) => isMade(one.used)).map(({ caution }) => caution),
     ...(drink?.ok && isForDrink
       ? drinkCautions(drink.value, waterTraces(here.bench))
       : fallsOut(figures, conditions)),

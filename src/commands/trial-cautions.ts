@@ -7,18 +7,17 @@ import type { Mixture } from '../calc/mixture/picture.ts';
 import { type CaffeineGate, caffeineGate } from '../calc/slip-guard/caffeine.ts';
 import { handlingCautions } from '../calc/slip-guard/handling.ts';
 import { adviceAt, adviceCaution } from '../ledger/advice.ts';
-import type { SeriesCard, TrialCard } from '../ledger/cards.ts';
+import type { TrialCard } from '../ledger/cards.ts';
 import { keptAdvice } from '../ledger/check-kept.ts';
 import { isWarmed, processAdvice } from '../ledger/check-process.ts';
 import { slipAdvice } from '../ledger/check-slips.ts';
 import { stageOutcome, type UsedStage, usedAdvice, usedStages } from '../ledger/check-used-stages.ts';
-import { openFolder } from '../ledger/folder.ts';
-import { readSeriesCard } from '../ledger/read-series.ts';
 import { makeSources } from '../ledger/resolve.ts';
 import { openTrial, openTrialsUsedBy } from '../ledger/single-trial.ts';
 import { sources as bibliography } from '../reference/sources.ts';
 import type { Here, OpenedTrial } from './open-ledger.ts';
 import { staleResults } from './stale-results.ts';
+import { openSeries } from './used-cautions.ts';
 import { sourceWords } from './worded-sources.ts';
 
 export interface TrialCautions {
@@ -76,9 +75,4 @@ async function trialsAround(here: Here, card: TrialCard): Promise<ReadonlyMap<nu
     }
   }
   return trials;
-}
-
-async function openSeries(here: Here): Promise<readonly SeriesCard[]> {
-  const opened = await openFolder(here, 'series', readSeriesCard);
-  return opened.flatMap(({ card }) => (card ? [card] : []));
 }

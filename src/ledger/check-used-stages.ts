@@ -115,7 +115,11 @@ function caution({ name, at }: UsedStage, code: string, what: string, hint: stri
   return { code, short, text: `${short}: ${hint}`, hint, source, at };
 }
 
-function outcomeCautions(used: UsedStage, { outcomeOf }: UsedContext): readonly PlacedCaution[] {
+/** It failed, or is still watched. */
+export function outcomeCautions(
+  used: UsedStage,
+  { outcomeOf }: Pick<UsedContext, 'outcomeOf'>,
+): readonly PlacedCaution[] {
   const outcome = outcomeOf(used.trial, used.stage);
   if (outcome === 'failed')
     return [caution(used, 'used-failed', 'did not hold in its own trial', 'use one that held')];
