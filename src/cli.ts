@@ -145,9 +145,10 @@ function understand(words: readonly string[], spec: CommandSpec): Call | Problem
     const name = word.many ? `${word.name}...` : word.name;
     program.argument(word.required ? `<${name}>` : `[${name}]`);
   }
-  for (const option of spec.options) addOption(program, option);
+  const order: (readonly [string, string])[] = [];
+  for (const option of spec.options) addOption(program, option, (text) => order.push([option.name, text]));
   program.action(() => {
-    call = callOf(spec, program);
+    call = { ...callOf(spec, program), order };
   });
   try {
     program.parse([...rest], { from: 'user' });
@@ -159,11 +160,11 @@ function understand(words: readonly string[], spec: CommandSpec): Call | Problem
   return call;
 }
 
-function addOption(program: Command, option: OptionSpec): void {
-  const collect = (value: string, before: readonly string[] | undefined): readonly string[] => [
-    ...(before ?? []),
-    value,
-  ];
+function addOption(program: Command, option: OptionSpec, heard: (text: string) => void): void {
+  const collect = (value: string, before: readonly string[] | undefined): readonly string[] => {
+    heard(value);
+    return [...(before ?? []), value];
+  };
   if (option.placeholder === undefined) program.option(`--${option.name}`, option.help);
   else program.option(`--${option.name} <${option.placeholder}>`, option.help, collect);
 }

@@ -63,6 +63,8 @@ export interface Call {
   readonly words: readonly string[];
   readonly values: Readonly<Record<string, readonly string[]>>;
   readonly flags: ReadonlySet<string>;
+  /** Options with their values in the order typed, where one belongs to what stands before it. */
+  readonly order?: readonly (readonly [option: string, text: string])[];
 }
 
 export const optionValue = (call: Call, option: string): string | undefined => call.values[option]?.[0];

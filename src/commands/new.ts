@@ -18,7 +18,8 @@ import { bookOf } from './ledger-book.ts';
 import { madeTyped } from './look-time.ts';
 import { type Here, type OpenedTrial, openHere, openTrialNamed } from './open-ledger.ts';
 import { mayAsk } from './questions.ts';
-import { readTypedItems, type TypedItem, typedStages } from './typed-plan.ts';
+import { type PlannedStage, type TypedItem, typedStages } from './typed-plan.ts';
+import { plannedStages } from './typed-stages.ts';
 
 const folder = 'trials';
 
@@ -34,7 +35,8 @@ async function writeNew(call: Call, io: Io): Promise<Outcome> {
   const source = from === undefined ? undefined : await openTrialNamed(here, io, from);
   const isDry = call.flags.has('dry-run');
   const typed = call.values['item'] ?? [];
-  const items = typed.length > 0 ? await typedItems(typed, here) : [];
+  const stages = typed.length > 0 ? await stagesTyped(call, here) : [];
+  const items = stages.flatMap((stage) => stage.items);
   let file = '';
   let number = 0;
   let text = '';
@@ -43,7 +45,7 @@ async function writeNew(call: Call, io: Io): Promise<Outcome> {
     number = 1 + Math.max(0, ...seen.names.flatMap((name) => numberInName(name) ?? []));
     const facts = factsOf(call, io, here, source);
     file = `${folder}/${trialFileName(number, optionValue(call, 'title') ?? source?.card.title)}`;
-    const made = newTrialText({ number, facts, copied: planOf(call, source, items) });
+    const made = newTrialText({ number, facts, copied: planOf(call, source, stages) });
     const plain = withSchemaLine(hasFileIn(here), 'trial', made);
     text = source ? withAmounts(file, plain, source, items) : plain;
     return [seen, { path: file, before: undefined, after: text }];
@@ -62,21 +64,20 @@ async function writeNew(call: Call, io: Io): Promise<Outcome> {
   };
 }
 
-async function typedItems(typed: readonly string[], here: Here): Promise<readonly TypedItem[]> {
+async function stagesTyped(call: Call, here: Here): Promise<readonly PlannedStage[]> {
   const book = await bookOf(here);
-  return withArithmetic(() => readTypedItems(typed, book));
+  return withArithmetic(() => plannedStages(call, book));
 }
 
 /** The plan of the source, or the one that is typed; undefined for an empty one. */
 function planOf(
   call: Call,
   source: OpenedTrial | undefined,
-  items: readonly TypedItem[],
+  stages: readonly PlannedStage[],
 ): string | undefined {
   if (source) return copiedPlan(source.card, source.document.source.text);
-  const steps = call.values['step'] ?? [];
-  if (items.length > 0) return typedStages(optionValue(call, 'stage') ?? 'emulsion', items, steps);
-  return steps.length > 0
+  if (stages.length > 0) return typedStages(stages);
+  return (call.values['step'] ?? []).length > 0
     ? fail('missing', 'steps are given without items', 'give --item "2 g sweet orange oil" too')
     : undefined;
 }

@@ -5,7 +5,7 @@ import { parseItemText } from '../calc/item-text.ts';
 import { unknownName } from '../calc/known-name.ts';
 import { parseAmount } from '../calc/parse-amount.ts';
 import { entryLines } from '../ledger/fact-text.ts';
-import { otherStageOf } from '../ledger/stage-name.ts';
+import { isSameName, otherStageOf } from '../ledger/stage-name.ts';
 import { keyText, plainOrQuoted } from '../ledger/yaml-text.ts';
 import { type Fault, type Problem, ProblemError } from '../problem.ts';
 
@@ -14,15 +14,25 @@ export interface TypedItem {
   readonly amount: string;
 }
 
-/** Items as typed: amount first, `to 50 g water` for what is made up to. */
-export function readTypedItems(texts: readonly string[], book: Book): readonly TypedItem[] {
-  const read = texts.map((text) => readItem(text, book));
+export interface PlannedStage {
+  readonly name: string;
+  readonly items: readonly TypedItem[];
+  readonly steps: readonly string[];
+}
+
+/** Items as typed: amount first, `to 50 g water` for what is made up to; the stages that may go in by name. */
+export function readTypedItems(
+  texts: readonly string[],
+  book: Book,
+  stages: readonly string[] = [],
+): readonly TypedItem[] {
+  const read = texts.map((text) => readItem(text, book, stages));
   const problems = read.filter((one): one is Problem => 'code' in one);
   if (problems.length > 0) throw new ProblemError(problems);
   return read.filter((one): one is TypedItem => 'name' in one);
 }
 
-function readItem(text: string, book: Book): TypedItem | Problem {
+function readItem(text: string, book: Book, stages: readonly string[]): TypedItem | Problem {
   const words = text.trim().split(/\s+/);
   for (let count = words.length - 1; count > 0; count--) {
     const amount = words.slice(0, count).join(' ');
@@ -31,7 +41,10 @@ function readItem(text: string, book: Book): TypedItem | Problem {
     if (!read.ok && read.fault.code === 'arithmetic-not-loaded')
       throw new ProblemError([{ ...read.fault, severity: 'error' }]);
     if (!read.ok) continue;
-    const known = book.find(name)?.name ?? (otherStageOf(name) ? name : undefined);
+    const known =
+      stages.find((stage) => isSameName(stage, name)) ??
+      book.find(name)?.name ??
+      (otherStageOf(name) ? name : undefined);
     if (known !== undefined) return { name: known, amount };
     const refused = unknownName(name, book);
     const { message, hint } = refused.ok ? { message: name, hint: '' } : refused.fault;
@@ -61,16 +74,16 @@ function itemFault(text: string, book: Book): Fault {
   };
 }
 
-/** The `stages` of a new file: one stage, its steps as sentences, its items in the order typed. */
-export function typedStages(stage: string, items: readonly TypedItem[], steps: readonly string[]): string {
-  const lines = items.flatMap(({ name, amount }) => entryLines([[name, amount]], 6));
+/** The `stages` of a new file: of each its steps as sentences, its items in the order typed. */
+export const typedStages = (stages: readonly PlannedStage[]): string =>
+  ['stages:', ...stages.flatMap(stageLines), ''].join('\n');
+
+function stageLines({ name, items, steps }: PlannedStage): readonly string[] {
   const process = steps.map((step) => `      - ${plainOrQuoted(step, 8)}`);
   return [
-    'stages:',
-    `  ${keyText(stage)}:`,
+    `  ${keyText(name)}:`,
     ...(process.length > 0 ? ['    process:', ...process] : []),
     '    items:',
-    ...lines,
-    '',
-  ].join('\n');
+    ...items.flatMap((item) => entryLines([[item.name, item.amount]], 6)),
+  ];
 }

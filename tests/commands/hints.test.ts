@@ -1,7 +1,8 @@
 /** What is said of a slip shows a line that the same command takes. */
 
 import { beforeEach, describe, expect, it } from 'vitest';
-import { exampleLedger, neckring } from './neckring.ts';
+import { exampleLedger, neckring, readIn } from './neckring.ts';
+import { ledgerOf, plainTrial } from './small-ledger.ts';
 
 let folder = '';
 beforeEach(async () => {
@@ -66,6 +67,46 @@ describe('a number of bottles without a size', () => {
   it.each([[['40', 'bottles']], [['40 bottles']]])('scale --to %j', async (typed) => {
     const err = await errOf(['scale', '11', '--to', ...typed]);
     expect(err).toContain('"40 bottles" does not say of what size; write --to "40 x 330 mL"');
+  });
+});
+
+describe('new with several stages', () => {
+  it('each --stage takes the items and steps after it', async () => {
+    const own = await ledgerOf({ 'trials/1.yaml': plainTrial });
+    const line = [
+      'new',
+      '--title',
+      'x',
+      '--stage',
+      'syrup',
+      '--item',
+      '500 g sucrose',
+      '--item',
+      'to 1 L water',
+    ];
+    const more = ['--step', 'stir', '--stage', 'drink', '--item', '200 mL syrup', '--item', 'to 1 L water'];
+    const { code, err } = await neckring([...line, ...more], { folder: own });
+    expect([code, err]).toEqual([0, 'wrote trials/0002-x.yaml\n']);
+    const text = await readIn(own, 'trials/0002-x.yaml');
+    expect(text.slice(text.indexOf('stages:'))).toBe(
+      'stages:\n  syrup:\n    process:\n      - stir\n    items:\n      - sucrose: 500 g\n      - water: to 1 L\n  drink:\n    items:\n      - syrup: 200 mL\n      - water: to 1 L\n',
+    );
+    expect((await neckring(['check'], { folder: own })).code).toBe(0);
+    expect((await neckring(['reckon', '2'], { folder: own })).out).toContain('ph, drink');
+  });
+
+  it.each([
+    [
+      ['--item', '1 L water', '--stage', 'a', '--item', '1 L water', '--stage', 'b', '--item', '1 L water'],
+      'stands before',
+    ],
+    [['--stage', 'a', '--stage', 'b', '--item', '1 L water'], 'nothing goes into "a"'],
+    [['--stage', 'a', '--item', '1 L water', '--stage', 'A', '--item', '1 L water'], 'is given twice'],
+    [['--stage', 'a', '--item', '1 L b', '--stage', 'b', '--item', '1 L water'], '"b" is not an ingredient'],
+  ])('refuses %j', async (words, said) => {
+    const { code, err } = await neckring(['new', '--dry-run', ...words], { folder });
+    expect(code).toBe(2);
+    expect(err).toContain(said);
   });
 });
 
