@@ -34,7 +34,7 @@ describe('new alone on a terminal', () => {
     );
     expect(out).toContain('"sweet orange oil" does not begin with an amount; type the amount first');
     expect(out).not.toContain('--item');
-    expect(out).toContain('"perhaps" is neither; type y or n');
+    expect(out).toContain('"perhaps" is neither y nor n; type y or n');
     expect([code, err]).toEqual([0, 'wrote trials/0002-cardamom-hot.yaml\n']);
     const text = await readIn(folder, 'trials/0002-cardamom-hot.yaml');
     expect(text).toContain('stages:\n  emulsion:\n    process:\n      - "warm to 60 C: stir"\n    items:\n');
