@@ -3,6 +3,7 @@
 import { parseNumber } from '../calc/number.ts';
 import { parseQuantity } from '../calc/parse-quantity.ts';
 import type { Dimension } from '../calc/quantity.ts';
+import { impossibleReading } from '../calc/reading-range.ts';
 import type { Fact } from '../ledger/fact-text.ts';
 import { isSameName } from '../ledger/stage-name.ts';
 import type { Fault, Problem } from '../problem.ts';
@@ -36,7 +37,7 @@ const emptyFault: Fault = {
   hint: 'say something, or leave the option out',
 };
 
-function faultOf(text: string, { accepts, unit, words }: ObservedFact): Fault | undefined {
+function faultOf(text: string, { name, accepts, unit, words }: ObservedFact): Fault | undefined {
   if (words && !words.includes(text))
     return {
       code: 'unknown-word',
@@ -46,7 +47,7 @@ function faultOf(text: string, { accepts, unit, words }: ObservedFact): Fault | 
   if (!accepts) return undefined;
   const kinds = accepts.flatMap((one): readonly Dimension[] => (one === 'number' ? [] : [one]));
   const read = kinds.length === 0 ? parseNumber(text) : parseQuantity(text, kinds);
-  if (read.ok) return undefined;
+  if (read.ok) return typeof read.value === 'number' ? impossibleReading(name, read.value) : undefined;
   return read.fault.code === 'no-unit' && unit
     ? { ...read.fault, hint: `write ${text} ${unit}` }
     : read.fault;

@@ -1,6 +1,7 @@
 /** Samples, what was seen of them, and the answers that were filed. */
 
 import { parseNumber } from '../calc/number.ts';
+import { impossibleReading } from '../calc/reading-range.ts';
 import { stressWords } from '../reference/stress-cycles.ts';
 import {
   looks,
@@ -111,9 +112,9 @@ function readObservation(reading: Reading, node: MapNode): ObservationCard | und
     temperature: quantityUnder(reading, node, 'temperature', ['temperature']),
     turbidity: quantityUnder(reading, node, 'turbidity', ['turbidity']),
     droplet: quantityUnder(reading, node, 'droplet', ['length']),
-    ph: numberUnder(reading, node, 'ph'),
+    ph: readingUnder(reading, node, 'ph'),
     acid: quantityUnder(reading, node, 'acid', ['mass per volume', 'moles per volume', 'share']),
-    brix: numberUnder(reading, node, 'brix'),
+    brix: readingUnder(reading, node, 'brix'),
     density: quantityUnder(reading, node, 'density', ['mass per volume']),
     mass: quantityUnder(reading, node, 'mass', ['mass']),
     co2: quantityUnder(reading, node, 'co2', ['carbonation', 'mass per volume']),
@@ -134,6 +135,15 @@ function readObservation(reading: Reading, node: MapNode): ObservationCard | und
     end: node.end,
   };
   return at === never ? undefined : observation;
+}
+
+/** A reading that can't be is kept as it was written and warned of: files from before may hold one. */
+function readingUnder(reading: Reading, node: MapNode, key: string): number | undefined {
+  const value = numberUnder(reading, node, key);
+  const place = textNodeUnder(node, key);
+  const fault = value === undefined ? undefined : impossibleReading(key, value);
+  if (fault && place) find(reading, { ...fault, severity: 'warning' }, place);
+  return value;
 }
 
 /** Stands for a time that can't be read, so that the rest of the observation is still looked at. */

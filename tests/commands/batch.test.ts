@@ -122,6 +122,7 @@ describe('batch record', () => {
     [[...syrup, '--bottles', '10', '--retained', '12'], '12 bottles are kept back of 10'],
     [[...syrup, '--bottles', 'ten'], 'is no number of bottles'],
     [[...syrup, '--brix', 'x'], '--brix'],
+    [[...syrup, '--brix', '182'], "--brix: Brix 182 can't be"],
     [[...syrup, 'sucrose'], 'has no figure'],
     [['batch', 'make'], 'is not what batch takes'],
   ])('refuses %j and writes nothing', async (words, message) => {

@@ -74,6 +74,11 @@ describe('observe: what can be said', () => {
     [['--ph', '3.1 pH'], '--ph: '],
     [['--acid', '4.6'], '--acid: '],
     [['--brix', '9 %'], '--brix: '],
+    [
+      ['--brix', '900'],
+      "--brix: Brix 900 can't be, it lies between -5 and 100; check the decimal point (90?)",
+    ],
+    [['--ph', '15'], "--ph: pH 15 can't be, it lies between -1 and 15; check the decimal point (1.5?)"],
     [['--density', '1.036'], '--density: '],
     [['--mass', '-2 g'], '--mass: '],
     [['--co2', '3.4 L'], '--co2: '],
