@@ -4,6 +4,7 @@ import type { Cost } from '../calc/cost.ts';
 import type { PlannedStage } from '../calc/scaling/batch-plan.ts';
 import { revisionWords } from '../ledger/git-revision.ts';
 import { type Envelope, envelope } from '../output/answer-json.ts';
+import { leftOut } from './scale-left-out.ts';
 import type { BatchReport } from './scale-report.ts';
 import { madeFor, remarksOf } from './scale-words.ts';
 
@@ -49,6 +50,7 @@ export function scaleEnvelope(report: BatchReport, batch: string): Envelope {
             },
           }
         : {}),
+      ...leftOutJson(report),
       checks: report.checks,
       remarks: remarksOf(report),
     },
@@ -56,6 +58,13 @@ export function scaleEnvelope(report: BatchReport, batch: string): Envelope {
     sources: [],
     problems: warnings,
   });
+}
+
+function leftOutJson({ made, plan }: BatchReport): object {
+  const left = leftOut(made, plan);
+  if (!left) return {};
+  const items = left.items.map(({ name, grams }) => ({ ingredient: name, mass: leaf(grams, 'g') }));
+  return { notInThis: { stage: left.stage, drink: leaf(left.litres, 'L'), items } };
 }
 
 export const designJson = ({ made: { design } }: BatchReport): object =>

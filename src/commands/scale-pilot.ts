@@ -42,9 +42,9 @@ export async function pilotNote(
   const others = plan.exact.filter(
     (one) => one.stage !== stage && one.factor > largestJump && one.stage.name !== made.finished?.dose,
   );
-  const more = others.map((one) => `${one.stage.name} ${numberText(one.factor, 2)}`).join(', ');
+  const more = others.map((one) => `${one.stage.name}: ${numberText(one.factor, 2)} times`).join(', ');
   const text = [
-    `This is ${numberText(pilot.times, 2)} times what was made before${more ? ` (${more})` : ''}: how it is made counts as much as what is in it.`,
+    `This is ${numberText(pilot.times, 2)} times as much ${stage.name} as was made before${more ? ` (${more})` : ''}: how it is made counts as much as what is in it.`,
     `Make a pilot first (${to}), by the same steps, and watch it ${here.bench.watch.written}.`,
   ].join(' ');
   return { stage: stage.name, times: pilot.times, grams: pilot.amount, to, text };

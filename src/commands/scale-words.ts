@@ -8,6 +8,7 @@ import { exactDecimals, type WeighedItem } from '../calc/scaling/rounded-stage.t
 import type { BatchStock } from '../calc/scaling/small-items.ts';
 import { vesselWords } from '../calc/scaling/sub-batches.ts';
 import { designWords } from './open-formula.ts';
+import { leftOut, leftOutWords } from './scale-left-out.ts';
 import type { BatchReport } from './scale-report.ts';
 
 export const gramsText = (grams: number, divisionGrams: number): string =>
@@ -64,9 +65,11 @@ export const deviationWords = ({ deviation }: BatchPlan): string | undefined =>
 export function remarksOf(report: BatchReport): readonly string[] {
   const { plan, request, made, pilot, here } = report;
   const scaledStages = plan.stages;
+  const left = leftOut(made, plan);
   const many = scaledStages.filter(({ subBatches, isInBottle }) => subBatches > 1 && !isInBottle);
   return [
     ...(pilot ? [pilot.text] : []),
+    ...(left ? [leftOutWords(left)] : []),
     ...(isAsWeighed(report) ? [`Amounts are those that were weighed in ${titleOf(report)}.`] : []),
     ...(request.loss > 0
       ? [`Every stage is made larger by what stays in its vessel, ${percent(request.loss, 4)}.`]

@@ -162,7 +162,7 @@ describe('scale', () => {
   it('pinned: how many times more, stage by stage, in words', async () => {
     const { out } = await run('scale', '17', '--to', '500 x 330 mL');
     expect(out.replace(/\s+/gu, ' ')).toContain(
-      'This is 160 times as much drink as was made before (syrup: 160 times',
+      'This is 165 times as much drink as was made before (syrup: 165 times',
     );
   });
 

@@ -54,7 +54,7 @@ const unknownPart = 0.01;
  * Formula   made = needed / (1 - loss); needed of a stage = sum over the stages that use it of made x its share there
  * Input     stages with their mixture; the target; the share that stays in vessels
  * Output    stages with exact masses in g
- * Refuses   a stage that is not there; a loss of all; a volume of a stage whose density is not known
+ * Refuses   a stage that is not there; bottles where there is no drink; a loss of all; a volume of a stage whose density is not known
  * Source    conservation of mass
  * Example   drink of 1 kg with 100 g of syrup, to 20 kg of drink, no loss -> syrup 2 kg
  */
@@ -66,7 +66,7 @@ export function scaleStages(input: ScaleInput): Parsed<Scaled> {
       `a loss of ${trimmedNumber(loss * 100, 4)} % leaves nothing`,
       'give what stays in the vessels, such as 3 %',
     );
-  const found = targetPlace(stages, target);
+  const found = targetPlace(input);
   if (!found.ok) return found;
   const wanted = wantedGrams(mixture.stages[found.value], target);
   if (!wanted.ok) return wanted;
@@ -80,9 +80,11 @@ export function scaleStages(input: ScaleInput): Parsed<Scaled> {
   return parsed({ stages: scaled, target: last });
 }
 
-function targetPlace(stages: readonly BatchStage[], { stage, written }: BatchTarget): Parsed<number> {
+function targetPlace({ stages, mixture, target }: ScaleInput): Parsed<number> {
+  const { stage, written, count } = target;
   const names = stages.map(({ name }) => name);
   const drinkAt = names.indexOf('drink');
+  if (stage === undefined && count !== undefined && drinkAt < 0) return noDrink(mixture, target);
   if (stage === undefined) return parsed(drinkAt >= 0 ? drinkAt : names.length - 1);
   const wanted = normaliseName(stage);
   const place = names.findIndex((name) => normaliseName(name) === wanted);
@@ -91,6 +93,20 @@ function targetPlace(stages: readonly BatchStage[], { stage, written }: BatchTar
     'unknown-stage',
     `"${written}": there is no stage "${stage}"`,
     `its stages are ${names.join(', ')}`,
+  );
+}
+
+/** Bottles of a stage that is named are taken: a syrup is bottled too. */
+function noDrink({ stages }: Mixture, target: BatchTarget): Parsed<never> {
+  const last = stages.at(-1);
+  const name = last?.name ?? '';
+  const grams =
+    wholeOf(target) * (target.each.dimension === 'mass' ? 1 : (last?.densityGramsPerMillilitre ?? 1));
+  const mass = grams >= 1000 ? `${trimmedNumber(grams / 1000, 3)} kg` : `${trimmedNumber(grams, 3)} g`;
+  return refused(
+    'no-drink',
+    `"${target.written}": this design has no drink stage, and bottles hold the drink`,
+    `scale the ${name} by mass: --to "${mass} ${name}"`,
   );
 }
 
