@@ -24,7 +24,7 @@ export async function batchPage(io: Io, here: Here, batch: OpenedBatch): Promise
   const { cautions, warnings } = made;
   const tasted = card.samples.map((sample) => ({ card, sample, head: sample.name, about: '' }));
   const sections: Report['sections'] = [
-    ...section('mind', 'Mind first', problemPart(warnings)),
+    ...section('mind', 'Take care first', problemPart(warnings)),
     ...section('board', 'What was kept back', batchBoard(card)),
     ...section(
       'recipe',

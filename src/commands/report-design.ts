@@ -36,7 +36,7 @@ export async function designReport(call: Call, io: Io, here: Here, design: Opene
   const sources = drink ? drinkSources(drink) : [];
   const outcomes = trial ? await trialOutcomes(here, trial.card) : new Map();
   const sections: readonly Section[] = [
-    ...section('mind', 'Mind first', problemPart(warnings)),
+    ...section('mind', 'Take care first', problemPart(warnings)),
     ...(trial ? section('board', 'The board', trialBoard(trial.card, outcomes)) : []),
     ...section('recipe', 'What goes in', recipeParts(card.stages, mixture), 'In the order of addition.'),
     ...section(

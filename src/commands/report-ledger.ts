@@ -42,7 +42,7 @@ export async function ledgerReport(call: Call, io: Io, here: Here): Promise<Repo
     trials,
   );
   const sections: readonly Section[] = [
-    ...section('mind', 'Mind first', problemPart(problems)),
+    ...section('mind', 'Take care first', problemPart(problems)),
     ...(await seriesSections(here, series, all.trials)),
     ...(await formulaSections(
       call,

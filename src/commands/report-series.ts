@@ -57,7 +57,7 @@ export async function seriesReport(here: Here, read: SeriesRead): Promise<Report
     : notes;
   const sources = estimate ? explainSources(series) : [];
   const sections: readonly Section[] = [
-    ...section('mind', 'Mind first', problemPart([...problems, ...shown])),
+    ...section('mind', 'Take care first', problemPart([...problems, ...shown])),
     ...section('board', 'The board', isPoured ? [] : seriesBoard(series), boardNote(read)),
     ...(isPoured ? section('foam', 'Foam', foam.parts) : chanceSection(here.bench, read)),
     ...section('map', 'The map', mapParts(placedOf(series)), mapNote),

@@ -48,7 +48,7 @@ describe('the report of a series', () => {
       { trial: 2, oil: 2, looks: held },
     ]);
     const page = await reportOf(folder, 'ladder');
-    expect(headings(page)[0]).toBe('Mind first');
+    expect(headings(page)[0]).toBe('Take care first');
     expect(page).toContain('all held');
     expect(page).not.toContain('breaks at');
   });
