@@ -1,6 +1,6 @@
 /** What is to be written of one trial, made from its file as it is now. */
 
-import type { SampleCard } from '../ledger/cards.ts';
+import type { Look, SampleCard } from '../ledger/cards.ts';
 import type { Fact } from '../ledger/fact-text.ts';
 import { endOf, lastLookOf } from '../ledger/sample-record.ts';
 import type { TypedTime } from '../ledger/typed-time.ts';
@@ -34,6 +34,7 @@ export interface Entry {
   readonly sample: SampleCard;
   /** As it is shown: `clear, ring`, `ended (spilled)`. */
   readonly words: string;
+  readonly looks: readonly Look[];
   readonly atEpoch: number;
   readonly facts: readonly Fact[];
   /** Refuses it, unless it is there already. */
@@ -93,6 +94,7 @@ function entryOf({ trial, sample, said, manner }: Meant): Entries {
         trial,
         sample,
         words,
+        looks,
         atEpoch: at.epochMilliseconds,
         facts: [['at', at.written], ...sampleFacts(card, sample), ...facts],
         refusal,

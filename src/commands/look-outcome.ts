@@ -6,6 +6,7 @@ import type { Page } from '../output/view.ts';
 import { visible } from '../output/visible.ts';
 import type { Problem } from '../problem.ts';
 import type { Call, Outcome } from './command.ts';
+import { lookQuestions } from './look-question.ts';
 import type { WrittenLook } from './look-write.ts';
 
 interface Shown {
@@ -16,6 +17,7 @@ interface Shown {
 
 export function roundOutcome({ call, written, warnings }: Shown): Outcome {
   const isDry = call.flags.has('dry-run');
+  const problems = [...warnings, ...lookQuestions(written, call.words, isDry)];
   const diff = isDry ? written.flatMap((one) => [one.file, ...one.diff.map((line) => `  ${line}`)]) : [];
   return {
     exitCode: 0,
@@ -24,9 +26,9 @@ export function roundOutcome({ call, written, warnings }: Shown): Outcome {
       schema: `${call.command}@1`,
       given: { words: call.words },
       found: { looks: written.map(lookJson) },
-      problems: warnings,
+      problems,
     }),
-    problems: warnings,
+    problems,
     notes: written.map(({ file, line, state }) =>
       state === 'unchanged'
         ? `${file}:${line} says so already; nothing written`

@@ -27,7 +27,7 @@ export const lookingCommands: readonly CommandSpec[] = [
     name: 'look',
     summary: 'the daily round: what was seen in which sample',
     about:
-      'Trials or ranges, then what was seen of them: clear, bluish, hazy, cloudy, specks, ring, sediment, gel or broken. Alone on a terminal it asks for every sample that is due, in shuffled order. All of a line is written, or nothing.',
+      'Trials or ranges, then what was seen of them: clear, bluish, hazy, cloudy, specks, ring, sediment, gel or broken. Alone on a terminal it asks for every sample that is due, in shuffled order. All of a line is written, or nothing. To take a look back, delete its lines in the file of the trial; git keeps the old one.',
     group: 'Ledger',
     words: [{ name: 'TRIALS-AND-LOOKS', help: '14-17 clear 18 bluish 19 "clear, ring"', many: true }],
     options: [sampleOption, atOption, viewedOption, ...closing],

@@ -233,3 +233,65 @@ describe('look: bad input, with nothing written', () => {
     );
   });
 });
+
+describe('look: is this meant?', () => {
+  const trial = (number: number, look: string, stage = 'emulsion'): string =>
+    `trial: ${number}
+made: 2026-03-02T10:15+00:00
+stages:
+  ${stage}:
+    - sweet orange oil: 2 g
+    - polysorbate 80: 6 g
+    - water: to 50 g
+observations:
+  - at: 2026-03-09T09:10+00:00
+    look: ${look}
+`;
+  const threeTrials = () =>
+    ledgerOf({
+      'trials/0002.yaml': trial(2, 'clear'),
+      'trials/0003.yaml': trial(3, 'hazy, broken'),
+      'trials/0004.yaml': trial(4, 'clear, ring'),
+      'trials/0005.yaml': trial(5, 'clear', 'drink'),
+    });
+  const plainly = (text: string): string => text.replace(/\s+/g, ' ');
+
+  it('clear after broken or a ring is written, and asked about with the place of the look', async () => {
+    const folder = await threeTrials();
+    const { code, err } = await neckring(['look', '2-4', 'clear'], { folder, now });
+    expect(code).toBe(0);
+    expect(plainly(err)).toContain(
+      'warning: is this meant? the emulsion of trial 3 was broken on 2026-03-09; open trials/0003.yaml:11 and take the lines of this look out if not',
+    );
+    expect(plainly(err)).toContain('is this meant? the emulsion of trial 4 had a ring on 2026-03-09;');
+    expect(err).not.toContain('of trial 2 was');
+    const lines = (await readIn(folder, 'trials/0003.yaml')).split('\n');
+    expect(lines.slice(10, 12)).toEqual(['  - at: 2026-03-12T12:00+00:00', '    look: clear']);
+    const again = await neckring(['look', '3', 'clear'], { folder, now });
+    expect(again.err).not.toContain('is this meant?');
+  });
+
+  it('nothing is asked where the ring is still there, or what is worse is seen', async () => {
+    const folder = await threeTrials();
+    const { err } = await neckring(['look', '4', 'clear, ring', '2', 'broken', '3', 'same'], { folder, now });
+    expect(err).not.toContain('is this meant?');
+  });
+
+  it('a range that reaches a drink beside beakers is asked about; the drink alone is not', async () => {
+    const folder = await threeTrials();
+    const ran = await neckring(['look', '4-5', 'hazy', '--dry-run', '--json'], { folder, now });
+    const problems = rows(record(JSON.parse(ran.out))['problems']);
+    expect([ran.code, problems.map(({ code, hint }) => [code, hint])]).toEqual([
+      0,
+      [['is-this-meant', 'leave it out if not']],
+    ]);
+    expect(String(problems[0]?.['message'])).toContain('trial 5 is a drink');
+    expect((await neckring(['look', '5', 'hazy'], { folder, now })).err).not.toContain('is this meant?');
+  });
+
+  it('the help tells how a look is taken back', async () => {
+    expect(plainly((await neckring(['look', '--help'])).out)).toContain(
+      'To take a look back, delete its lines in the file of the trial',
+    );
+  });
+});
