@@ -4,7 +4,6 @@ import type { Measured } from '../calc/correction/measured-tank.ts';
 import type { Addition, Mend } from '../calc/correction/mend.ts';
 import type { TankReadings } from '../calc/correction/tank.ts';
 import { numberText, trimmedNumber } from '../calc/number-text.ts';
-import { massWords } from '../calc/parts-words.ts';
 import { asShown } from '../calc/weighing/balance.ts';
 import { type Envelope, envelope } from '../output/answer-json.ts';
 import { closingCaution } from '../output/answer-page.ts';
@@ -41,10 +40,11 @@ export interface Corrected {
 }
 
 export function correctPage(corrected: Corrected): Page {
-  const { made, stage, massGrams, isWithin, refusal, explained } = corrected;
+  const { made, stage, massGrams, isWithin, refusal, explained, divisions } = corrected;
   return [
-    { kind: 'heading', text: `${made}, ${stage}: ${massWords(massGrams)} in the tank` },
+    { kind: 'heading', text: `${made}, ${stage}: ${tankWords(massGrams, divisions)} in the tank` },
     readingsTable(corrected),
+    ...(refusal === undefined ? [] : [{ kind: 'text', text: refusal, tone: 'warn' } as const]),
     ...(corrected.isMassTold || isWithin
       ? []
       : [
@@ -63,7 +63,6 @@ export function correctPage(corrected: Corrected): Page {
           } as const,
         ]
       : mendBlocks(corrected)),
-    ...(refusal === undefined ? [] : [{ kind: 'text', text: refusal, tone: 'warn' } as const]),
     { kind: 'text', text: closingCaution, tone: 'faint' },
   ];
 }
@@ -107,21 +106,24 @@ function readingsTable({ read, aim, after, isWithin }: Corrected): Block {
 }
 
 function mendBlocks(corrected: Corrected): Page {
-  const { full, short, thinned, massGrams, afterShort, divisions } = corrected;
+  const { full, short, thinned, massGrams, afterShort, divisions, refusal } = corrected;
   const isShortEnough = full.additions.length === short.additions.length;
   const off = thinned.filter(({ name, change }) => name !== 'water' && Math.abs(change) > WORTH_A_WORD);
   return [
-    { kind: 'heading', text: 'Add, and everything is as planned' },
-    additionsTable(full.additions, divisions),
+    {
+      kind: 'heading',
+      text: refusal === undefined ? 'Add, and everything is as planned' : 'What it would take',
+    },
+    additionsTable(full.additions, corrected),
     {
       kind: 'text',
-      text: `Then there are ${massWords(massGrams * full.growth)}, ${trimmedNumber((full.growth - 1) * 100, 2)} % more.`,
+      text: `Then there are ${tankWords(massGrams * full.growth, divisions)}, ${trimmedNumber((full.growth - 1) * 100, 2)} % more.`,
     },
     ...(isShortEnough
       ? []
       : [
           { kind: 'heading', text: 'Or sugar, acid and water alone' } as const,
-          additionsTable(short.additions, divisions),
+          additionsTable(short.additions, corrected),
           {
             kind: 'text',
             text: `Brix ${numberText(afterShort.brix, 3)}, acid ${numberText(afterShort.acid, 3)} g/L${afterShort.ph === undefined ? '' : `, pH ${afterShort.ph.toFixed(2)}`}; ${thinWords(off)}.`,
@@ -142,15 +144,26 @@ const thinWords = (off: Corrected['thinned']): string =>
         )
         .join(', ');
 
-function additionsTable(additions: readonly Addition[], divisions: readonly number[]): Block {
+function additionsTable(
+  additions: readonly Addition[],
+  { divisions, refusal }: Pick<Corrected, 'divisions' | 'refusal'>,
+): Block {
+  const shown = (grams: number): string =>
+    refusal === undefined ? massOn(grams, divisions) : numberText(grams, 3);
   return {
     kind: 'table',
     columns: [
       { head: '', align: 'left' },
       { head: '', align: 'point' },
     ],
-    rows: additions.map(({ name, addGrams }) => [name, `${massOn(addGrams, divisions)} g`]),
+    rows: additions.map(({ name, addGrams }) => [name, `${shown(addGrams)} g`]),
   };
+}
+
+/** A whole tank: to its balance, and to no more than five digits. */
+function tankWords(grams: number, divisions: readonly number[]): string {
+  const shown = Number(massOn(grams, divisions));
+  return shown >= 1000 ? `${trimmedNumber(shown / 1000, 5)} kg` : `${trimmedNumber(shown, 5)} g`;
 }
 
 /** To the finest division of the bench that leaves three digits. */
