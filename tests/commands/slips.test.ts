@@ -170,7 +170,7 @@ describe('quick commands', () => {
     ['5 ppm', ['slip-target']],
     ['0.5 ppt', ['slip-target']],
   ])('common practice: drops for a target of %s', async (target, codes) => {
-    const words = ['drops', '--target', target, '--in', '6 L', '--stock', '10 ppm', '--drop', '0.021 g'];
+    const words = ['drops', '--target', target, '--in', '6 kg', '--stock', '10 ppm', '--drop', '0.021 g'];
     expect((await cautionsOf(words)).map(({ code }) => code)).toEqual(codes);
   });
 });

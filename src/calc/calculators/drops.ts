@@ -150,7 +150,7 @@ function massOfDrink(amount: Quantity, density: Quantity | undefined, working: W
     working.caution(
       'density-taken',
       `${amount.written} is taken as ${massWritten(amount.inner)}: give the mass, or --density.`,
-      'none was given',
+      'no density was given',
     );
   }
   const mass = amount.inner * gramsPerMillilitre;
