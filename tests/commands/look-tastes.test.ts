@@ -34,8 +34,8 @@ describe('tastes', () => {
       'watching, passed to day 1',
       '',
       'tasted  soapy  dull  waxy  served  against   blind  by',
-      'd4          3',
-      'd7          2   0.5     1  cold    trial 16  yes    K',
+      'd4      3',
+      'd7      2      0.5   1     cold    trial 16  yes    K',
       '',
       '- 2026-03-08T12:00 orange first',
     ]);
