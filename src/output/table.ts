@@ -141,17 +141,25 @@ function wrappedRows({ columns, rows, paint }: GridInput, widths: readonly numbe
   return [paint('strong', head), ...body];
 }
 
+/** Written out plainly, without a small object for each cell: there may be thousands of rows. */
 function cutRows(
   { columns, rows, paint }: GridInput,
   widths: readonly number[],
   measured: Measured,
 ): readonly string[] {
+  const last = columns.length - 1;
+  const spaces = Array.from({ length: Math.max(0, ...widths) + 1 }, (_, count) => ' '.repeat(count));
   const line = (texts: readonly string[], row: number): string => {
     let text = '';
-    for (const [at, cell] of texts.entries()) {
-      const [width = 0, cells = 0] = [widths[at], measured[at]?.[row]];
-      text +=
-        (at === 0 ? '' : between) + fitted({ cell, cells, width, right: columns[at]?.align === 'right' });
+    for (let at = 0; at <= last; at += 1) {
+      const cell = texts[at] ?? '';
+      const width = widths[at] ?? 0;
+      const cells = measured[at]?.[row] ?? 0;
+      const isRight = columns[at]?.align === 'right';
+      if (at > 0) text += between;
+      if (cells > width) text += cutCell(cell, width, isRight);
+      else if (isRight) text += spaces[width - cells] + cell;
+      else text += at === last ? cell : cell + spaces[width - cells];
     }
     return text.trimEnd();
   };
@@ -164,20 +172,8 @@ function cutRows(
 
 const between = ' '.repeat(gap);
 
-interface Fitted {
-  readonly cell: string;
-  /** How wide it is. */
-  readonly cells: number;
-  readonly width: number;
-  readonly right: boolean;
-}
-
-function fitted({ cell, cells, width, right }: Fitted): string {
-  if (cells <= width) {
-    const space = ' '.repeat(width - cells);
-    return right ? space + cell : cell + space;
-  }
+function cutCell(cell: string, width: number, isRight: boolean): string {
   const kept = Math.max(1, width - 1);
   const cut = `${plain.test(cell) ? cell.slice(0, kept) : [...cell].slice(0, kept).join('')}…`;
-  return right ? padStart(cut, width) : padEnd(cut, width);
+  return isRight ? padStart(cut, width) : padEnd(cut, width);
 }
