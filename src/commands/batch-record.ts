@@ -2,7 +2,7 @@
 
 import { caffeineGate } from '../calc/slip-guard/caffeine.ts';
 import type { Io } from '../io.ts';
-import { type BatchSampleText, type BatchText, batchText, retainedLooks } from '../ledger/batch-text.ts';
+import { type BatchText, batchText } from '../ledger/batch-text.ts';
 import { servingOf } from '../ledger/check-slips.ts';
 import { nodeDisk } from '../ledger/disk.ts';
 import { edit } from '../ledger/edit.ts';
@@ -14,13 +14,13 @@ import { nameWords } from '../ledger/new-files.ts';
 import { readText } from '../ledger/open-file.ts';
 import { readBatchCard } from '../ledger/read-batch.ts';
 import { hasFileIn, withoutSchemaLine, withSchemaLine } from '../ledger/schema-files.ts';
-import { isSameName } from '../ledger/stage-name.ts';
 import type { TypedTime } from '../ledger/typed-time.ts';
 import { envelope } from '../output/answer-json.ts';
 import { fail, type Problem, ProblemError } from '../problem.ts';
 import { quantityOption, someOption } from './batch-options.ts';
 import { type BatchPlanText, batchPlanText } from './batch-plan-text.ts';
 import { type BatchReport, batchReportOf, reportBlocks, reportJson } from './batch-report.ts';
+import { samplesOf } from './batch-samples.ts';
 import { weighedInto } from './batch-weighed.ts';
 import { askAboutCaffeine } from './caffeine-gate.ts';
 import { withArithmetic } from './calculate.ts';
@@ -209,36 +209,6 @@ function observation(made: TypedTime, { readings, bottles, retained }: Seen): re
   ];
   if (facts.length === 0) return [];
   return [['at', made.written], ...(retained === undefined ? [] : [['sample', 'tank'] as const]), ...facts];
-}
-
-interface Sampling {
-  readonly plan: BatchPlanText;
-  readonly bottles: number | undefined;
-  readonly retained: number | undefined;
-  readonly bottle: string | undefined;
-}
-
-/** The tank, and the bottles that are kept back: of the drink where bottles were filled. */
-function samplesOf({ plan, bottles, retained, bottle }: Sampling): readonly BatchSampleText[] {
-  const drink = plan.stages.find(({ name }) => isSameName(name, 'drink'))?.name;
-  const of = (bottles === undefined ? undefined : drink) ?? plan.tank;
-  return [
-    { name: 'tank', facts: [['of', plan.tank]], looks: [] },
-    ...(retained === undefined
-      ? []
-      : [
-          {
-            name: 'retained',
-            facts: [
-              ['of', of],
-              ...(bottle === undefined ? [] : [['in', `${bottle} bottle`] as const]),
-              ['count', String(retained)],
-              ['watch', retainedLooks.at(-1) ?? ''],
-            ] satisfies readonly Fact[],
-            looks: retainedLooks,
-          },
-        ]),
-  ];
 }
 
 /** `by` and `note` are said of the batch. */
